@@ -1,0 +1,171 @@
+/* align.h: bringing two photos of the same piece into register
+ *
+ * The matrix carries a place on the after photo to the same place of the piece
+ * on the before photo. It belongs to the piece, not to the cloth under it: the
+ * cloth may have stayed while the piece was put back turned, or be another one.
+ *
+ * Places are photo pixels of the upright photo (reckon/point.h). Every call
+ * here may take tens to hundreds of milliseconds: call it off the main thread.
+ * All calls are safe on any thread and keep no state between them.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include <gio/gio.h>
+
+#include "reckon/point.h"
+#include "reckon/result.h"
+
+/* Why the answer is what it is. Names for JSON: wm_align_reason_name(). */
+typedef enum
+{
+  WM_ALIGN_FOUND,     /* aligned, and every check of the answer held */
+  WM_ALIGN_TOO_PLAIN, /* too little on a photo to hold on to */
+  WM_ALIGN_NO_MATCH,  /* nothing found that fits both: perhaps two pieces */
+  WM_ALIGN_UNSURE,    /* something fits, but not well enough to be trusted */
+  WM_ALIGN_AMBIGUOUS, /* fits in more than one way (a plain round bangle) */
+  WM_ALIGN_START_KEPT /* wm_align_refine() only: the start fits as well */
+} WmAlignReason;
+
+/**
+ * WmAlignment:
+ * @aligned: the program vouches for @matrix
+ * @matrix: after pixels to before pixels, row by row, matrix[8] is 1;
+ *   the identity when there is no answer
+ * @residual_px: median disagreement of the places of the piece that were
+ *   compared, pixels of the before photo; 0 when there is no answer
+ * @overlap: share of the before photo that the after photo covers, 0 to 1
+ * @places: how many places of the piece were found again
+ * @places_tried: out of so many that were looked for
+ * @reason: why
+ */
+typedef struct
+{
+  gboolean aligned;
+  double matrix[9];
+  double residual_px;
+  double overlap;
+  int places;
+  int places_tried;
+  WmAlignReason reason;
+} WmAlignment;
+
+/**
+ * WmAlignImage:
+ *
+ * Pixels to align: 8 bits a band, 1 band (grey) or 3 or 4 (sRGB; a fourth band
+ * is not looked at), rows @stride bytes apart. Borrowed, never written.
+ */
+typedef struct
+{
+  const guint8 *pixels;
+  int width;
+  int height;
+  gsize stride;
+  int bands;
+} WmAlignImage;
+
+/* Called on the working thread, @done from 0 to 1, never running back. */
+typedef void (*WmAlignProgress) (double done, gpointer user_data);
+
+/* Photos are worked on at most so long on their longer side. The demand on the
+ * fit (under 3 pixels on the piece) is stated for a photo of this size. */
+#define WM_ALIGN_WORK_PX 1600
+
+/**
+ * wm_align_photos:
+ * @before_path, @after_path: photo files
+ * @progress: (nullable): told how far the work is
+ * @out: (out): written on success; photos that can not be aligned are a
+ *   success with @aligned FALSE
+ *
+ * Returns: FALSE with @error when a file can not be read or the work was
+ *   cancelled (G_IO_ERROR_CANCELLED)
+ */
+gboolean wm_align_photos (const char *before_path, const char *after_path,
+                          GCancellable *cancellable, WmAlignProgress progress,
+                          gpointer user_data, WmAlignment *out, GError **error);
+
+/**
+ * wm_align_images:
+ *
+ * As wm_align_photos(), for pixels in memory, best about 1600 px wide; larger
+ * ones are reduced for the work. @matrix is in pixels of the images given.
+ *
+ * Returns: FALSE with @error when cancelled or when an image has no pixels
+ */
+gboolean wm_align_images (const WmAlignImage *before, const WmAlignImage *after,
+                          GCancellable *cancellable, WmAlignProgress progress,
+                          gpointer user_data, WmAlignment *out, GError **error);
+
+/**
+ * wm_align_from_points:
+ * @before, @after: the same @n places on both photos
+ * @n: 3 or more; 3 give an affine matrix, 4 a projective one, more the best fit
+ * @matrix: (out): after pixels to before pixels; written on success only
+ * @residual_px: (out) (optional): root mean square of what the fit leaves over,
+ *   before pixels; 0 with 3 or 4 points, which always fit exactly
+ *
+ * Returns: WM_OK; WM_TOO_FEW; WM_NOT_A_NUMBER; WM_DEGENERATE when places
+ *   coincide or lie on one line, or when the points would turn the photo
+ *   over (two pairs exchanged)
+ */
+WmResult wm_align_from_points (const WmPoint *before, const WmPoint *after, int n,
+                               double matrix[9], double *residual_px);
+
+/**
+ * wm_align_refine:
+ * @start: after pixels to before pixels, from the jeweller's points
+ * @out: (out): @aligned says whether the program found a measurably better fit
+ *   near @start that passes its checks; otherwise @matrix is @start again and
+ *   @reason says why. The jeweller's word stays final either way.
+ *
+ * Looks for the best fit near a start placed by hand (a few percent of the
+ * photo's width away).
+ *
+ * Returns: FALSE with @error when a file can not be read or cancelled
+ */
+gboolean wm_align_refine (const char *before_path, const char *after_path,
+                          const double start[9], GCancellable *cancellable,
+                          WmAlignProgress progress, gpointer user_data,
+                          WmAlignment *out, GError **error);
+
+/* As wm_align_refine(), for pixels in memory. */
+gboolean wm_align_refine_images (const WmAlignImage *before,
+                                 const WmAlignImage *after, const double start[9],
+                                 GCancellable *cancellable,
+                                 WmAlignProgress progress, gpointer user_data,
+                                 WmAlignment *out, GError **error);
+
+/**
+ * wm_align_reason_name:
+ *
+ * Returns: stable word for JSON: "found", "too-plain", "no-match", "unsure",
+ *   "ambiguous", "start-kept"
+ */
+const char *wm_align_reason_name (WmAlignReason reason);
+
+/**
+ * wm_align_reason_text:
+ *
+ * Returns: one English sentence for the jeweller with what to do next, marked
+ *   for translation: pass it through gettext where it is shown
+ */
+const char *wm_align_reason_text (WmAlignReason reason);
+
+/**
+ * wm_align_map:
+ * @matrix: after pixels to before pixels, or any other 3x3, row by row
+ *
+ * Returns: @point carried through @matrix; not finite on the horizon
+ */
+WmPoint wm_align_map (const double matrix[9], WmPoint point);
+
+/**
+ * wm_align_invert:
+ * @inverse: (out): before pixels to after pixels; may be @matrix itself
+ *
+ * Returns: FALSE when @matrix can not be inverted; @inverse is then untouched
+ */
+gboolean wm_align_invert (const double matrix[9], double inverse[9]);
