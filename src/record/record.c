@@ -154,7 +154,9 @@ make_pspec (const WmField *field)
       return g_param_spec_int64 (name, NULL, NULL, G_MININT64, G_MAXINT64,
                                  field->type == WM_FIELD_INT ? WM_UNKNOWN : 0, flags);
     case WM_FIELD_REAL:
-      return g_param_spec_double (name, NULL, NULL, -G_MAXDOUBLE, G_MAXDOUBLE, 0, flags);
+      /* Lax, because NaN is how a real says nothing. */
+      return g_param_spec_double (name, NULL, NULL, -G_MAXDOUBLE, G_MAXDOUBLE, 0,
+                                  flags | G_PARAM_LAX_VALIDATION);
     case WM_FIELD_FLAG:
       return g_param_spec_boolean (name, NULL, NULL, FALSE, flags);
     case WM_FIELD_KEY:

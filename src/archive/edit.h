@@ -1,0 +1,33 @@
+/* edit.h: one user action as a value: the unit of commit, of undo and of history
+ *
+ * An edit holds copies of the records it puts and the keys of those it removes.
+ * It becomes real when an archive commits it, all or nothing, in one transaction
+ * with one sync.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "record/record.h"
+
+typedef struct _WmEdit WmEdit;
+
+/**
+ * wm_edit_new:
+ * @label: N_() marked name of the action: "Place mark"; shown translated by Undo
+ * @piece_id: (nullable): the piece it belongs to; NULL for shop settings and people
+ * @by: (nullable): the person of the shop who is working now
+ */
+WmEdit *wm_edit_new (const char *label, const WmId *piece_id, const WmId *by);
+
+/* Inserts @record, or replaces the row of the same key. Copied now. */
+void wm_edit_put (WmEdit *self, gpointer record);
+
+/* Removes the row, and with it every row that belongs to it (marks of a photo,
+ * measurements of a check ...); undo brings all of them back. */
+void wm_edit_remove (WmEdit *self, gpointer record);
+
+gboolean wm_edit_is_empty (WmEdit *self);
+WmEdit *wm_edit_ref (WmEdit *self);
+void wm_edit_unref (WmEdit *self);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (WmEdit, wm_edit_unref)
