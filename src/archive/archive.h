@@ -227,13 +227,13 @@ typedef struct
 {
   GPtrArray *problems; /* (element-type WmProblem) */
   gint64 n_pieces, n_photos, n_edits, n_bytes; /* what was looked at */
-} WmVerdict;
+} WmAudit;
 
-void wm_verdict_free (WmVerdict *verdict);
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (WmVerdict, wm_verdict_free)
+void wm_audit_free (WmAudit *audit);
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (WmAudit, wm_audit_free)
 
 /* Database integrity, foreign keys, rules of the record, each photo's hash, files
  * nobody names. @progress (nullable) is called with 0 to 1 on this thread. */
-WmVerdict *wm_archive_verify (WmArchive *self, void (*progress) (double, gpointer),
+WmAudit *wm_archive_verify (WmArchive *self, void (*progress) (double, gpointer),
                               gpointer user_data, GCancellable *cancellable,
                               GError **error);
