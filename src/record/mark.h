@@ -8,10 +8,10 @@
 
 #include "record/record.h"
 
-#define WM_SHAPE_SPOT "spot"
-#define WM_SHAPE_LINE "line"
-#define WM_SHAPE_OUTLINE "outline"
-#define WM_SHAPE_SPAN "span"
+#define WM_MARK_SPOT "spot"
+#define WM_MARK_LINE "line"
+#define WM_MARK_OUTLINE "outline"
+#define WM_MARK_SPAN "span"
 
 #define WM_TYPE_MARK (wm_mark_get_type ())
 G_DECLARE_FINAL_TYPE (WmMark, wm_mark, WM, MARK, WmRecord)
@@ -23,7 +23,7 @@ struct _WmMark
 
   WmId photo_id;
   WmId check_id; /* none while the mark waits for a check */
-  char *shape; /* one of the WM_SHAPE_ words */
+  char *shape; /* one of the WM_MARK_ words */
   char *points; /* spot: 1, line: 2 or more, outline: 3 or more, span: 2 */
   double disc_x; /* upright photo pixels; NaN: the program places the disc */
   double disc_y;

@@ -134,7 +134,7 @@ typedef enum
 } WmRemedyHeat;
 
 /**
- * WmRemedy:
+ * WmRemedyRow:
  * @name: what to do ("new ring, round, soldered")
  * @done: the same as done, for the counter ("We fitted a new ring ...")
  * @heat: whether it needs a heat plan
@@ -150,7 +150,7 @@ typedef struct
   const char *const *tests;
   const char *const *cautions;
   const char *const *sources;
-} WmRemedy;
+} WmRemedyRow;
 
 /**
  * WmChecklistItem:
@@ -163,7 +163,7 @@ typedef struct
  * @threshold: the levels in words
  * @ways: keys of #WmWay
  * @left: keys of #WmConsequence: what it leads to if it is left, worst first
- * @remedies: keys of #WmRemedy, the usual one first
+ * @remedies: keys of #WmRemedyRow, the usual one first
  * @tests: keys of #WmFinalTest that fit the mechanism
  * @level: the level that the fault has at the least, when it is there
  * @limits: machine-readable levels, where one number decides

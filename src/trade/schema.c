@@ -83,12 +83,12 @@ static const WmFieldSpec consequence_fields[] = {
 };
 
 static const WmFieldSpec remedy_fields[] = {
-  FIELD (NEED, TEXT, WmRemedy, name),
-  FIELD (NEED, TEXT, WmRemedy, done),
-  CHOOSE (WmRemedy, heat, "cold heat other"),
-  REFER (MAY, KEYS, WmRemedy, tests, TEST),
-  REFER (MAY, KEYS, WmRemedy, cautions, CAUTION),
-  SOURCES (WmRemedy),
+  FIELD (NEED, TEXT, WmRemedyRow, name),
+  FIELD (NEED, TEXT, WmRemedyRow, done),
+  CHOOSE (WmRemedyRow, heat, "cold heat other"),
+  REFER (MAY, KEYS, WmRemedyRow, tests, TEST),
+  REFER (MAY, KEYS, WmRemedyRow, cautions, CAUTION),
+  SOURCES (WmRemedyRow),
   END
 };
 
@@ -293,7 +293,7 @@ static const WmKindSpec kinds[WM_N_KINDS] = {
   [WM_KIND_VIEW] = { "view", sizeof (WmView), view_fields },
   [WM_KIND_WAY] = { "way", sizeof (WmWay), way_fields },
   [WM_KIND_CONSEQUENCE] = { "consequence", sizeof (WmConsequence), consequence_fields },
-  [WM_KIND_REMEDY] = { "remedy", sizeof (WmRemedy), remedy_fields },
+  [WM_KIND_REMEDY] = { "remedy", sizeof (WmRemedyRow), remedy_fields },
   [WM_KIND_TEST] = { "test", sizeof (WmFinalTest), test_fields },
   [WM_KIND_CAUTION] = { "caution", sizeof (WmCaution), caution_fields },
   [WM_KIND_CHECK] = { "check", sizeof (WmChecklistItem), check_fields },
