@@ -54,7 +54,7 @@ typedef struct
 
 /**
  * WmMeasure:
- * @unit: "mm", "%", "°" or "" for a share of 1
+ * @unit: "mm", "%", "°", or "1" for shares and counts
  */
 typedef struct
 {
