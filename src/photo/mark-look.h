@@ -23,7 +23,7 @@
 #define WM_MARK_CLAW_LINE 0.42
 #define WM_MARK_SPRUNG 0.20         /* how far the broken ring's arcs stand off */
 #define WM_MARK_SPRUNG_ARC 120.0    /* degrees of each arc */
-#define WM_MARK_OUTLINE 0.13        /* light outline outside everything, >= 1 px */
+#define WM_MARK_HALO 0.13           /* light outline outside everything, >= 1 px */
 #define WM_MARK_LEADER_LINE 0.18
 #define WM_MARK_LEADER_FROM 1.20
 #define WM_MARK_LEADER_POINT 0.80   /* length over which it narrows to the tip */
