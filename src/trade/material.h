@@ -14,7 +14,8 @@ G_BEGIN_DECLS
 
 /**
  * WmMetal:
- * @family: "gold", "silver", "platinum", "palladium", "steel", "titanium", "base"
+ * @family: "gold", "silver", "platinum", "palladium", "steel", "titanium"; "element" for
+ *   a pure metal that alloys are made with
  * @is_pure: a chemical element rather than a working alloy
  * @fineness: parts per thousand by mass, NAN where it means nothing
  * @makeup: "Au 750 Ag 125 Cu 125", parts per thousand, or NULL
@@ -62,7 +63,9 @@ typedef struct
 
 /**
  * WmSolder:
- * @family: metal it is for, as in #WmMetal
+ * @families: metals it joins, as in #WmMetal
+ * @colour: "yellow", "white", "rose", or NULL
+ * @fineness: parts per thousand of the family's metal, NAN when not known
  * @fineness_text: fineness or make-up in words
  * @solidus_c, @flow_c: degrees Celsius; flow is the liquidus or the printed number
  * @step: 1 flows hottest within its family and colour
@@ -71,8 +74,10 @@ typedef struct
 {
   const char *key;
   const char *name;
-  const char *family;
+  const char *const *families;
+  const char *colour;
   const char *grade;
+  double fineness;
   const char *fineness_text;
   WmRange solidus_c;
   WmRange flow_c;

@@ -162,8 +162,7 @@ static const WmFieldSpec caution_fields[] = {
 
 static const WmFieldSpec metal_fields[] = {
   FIELD (NEED, TEXT, WmMetal, name),
-  { .field = "family", .type = WM_FIELD_PLAIN, .is_needed = TRUE,
-    .offset = G_STRUCT_OFFSET (WmMetal, family) },
+  FIELD (NEED, PLAIN, WmMetal, family),
   { .field = "pure", .type = WM_FIELD_FLAG,
     .offset = G_STRUCT_OFFSET (WmMetal, is_pure) },
   FIELD (MAY, NUMBER, WmMetal, fineness),
@@ -196,8 +195,10 @@ static const WmFieldSpec temper_fields[] = {
 
 static const WmFieldSpec solder_fields[] = {
   FIELD (NEED, TEXT, WmSolder, name),
-  FIELD (NEED, PLAIN, WmSolder, family),
+  FIELD (NEED, WORDS, WmSolder, families),
+  FIELD (MAY, PLAIN, WmSolder, colour),
   FIELD (NEED, TEXT, WmSolder, grade),
+  FIELD (MAY, NUMBER, WmSolder, fineness),
   FIELD (MAY, TEXT, WmSolder, fineness_text),
   FIELD (MAY, RANGE, WmSolder, solidus_c),
   FIELD (NEED, RANGE, WmSolder, flow_c),
