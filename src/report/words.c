@@ -55,7 +55,7 @@ int
 wm_currency_exponent (const char *currency)
 {
   /* ISO 4217, list one: the currencies whose minor unit is not a hundredth. From
-   * memory, checked against iso-codes' list in tests. */
+   * memory, unverified. */
   static const char none[] = " BIF CLP DJF GNF ISK JPY KMF KRW PYG RWF UGX VND VUV XAF"
                              " XOF XPF ";
   static const char three[] = " BHD IQD JOD KWD LYD OMR TND ";
