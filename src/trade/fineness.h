@@ -21,7 +21,8 @@ gboolean wm_fineness_is_standard (WmTrade *trade, const char *metal, guint ppt);
  * wm_fineness_mark_for:
  * @ppt: fineness found, parts per thousand by mass
  * @out_mark: (out): the highest standard fineness not above @ppt: a mark has no
- *   minus tolerance, so 584 is marked 375
+ *   minus tolerance, so gold of 584 is never marked 585; the country may know fewer
+ *   standards than the list
  *
  * Returns: FALSE when @ppt is under every standard of the metal, is not within
  * 0 to 1000, or the metal has no list

@@ -39,16 +39,6 @@ list_files (const char *dir, guint depth, GPtrArray *paths)
     }
 }
 
-static GPtrArray *
-find_files (const char *dir)
-{
-  GPtrArray *paths = g_ptr_array_new_with_free_func (g_free);
-
-  list_files (dir, 0, paths);
-  g_ptr_array_sort (paths, compare_paths);
-  return paths;
-}
-
 static char *
 section_name (const WmTableSection *section)
 {
@@ -87,7 +77,7 @@ read_shipped (const char *dir, GError **error)
     = g_ptr_array_new_with_free_func ((GDestroyNotify) wm_table_section_free);
   g_autoptr (GHashTable) seen
     = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
-  g_autoptr (GPtrArray) paths = find_files (dir);
+  g_autoptr (GPtrArray) paths = wm_layers_find_files (dir);
 
   if (paths->len == 0)
     {
@@ -167,7 +157,7 @@ read_shop (const char *dir, GPtrArray *problems)
     = g_ptr_array_new_with_free_func ((GDestroyNotify) wm_table_section_free);
   g_autoptr (GHashTable) seen
     = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
-  g_autoptr (GPtrArray) paths = find_files (dir);
+  g_autoptr (GPtrArray) paths = wm_layers_find_files (dir);
 
   for (guint i = 0; i < paths->len; i++)
     {
@@ -228,4 +218,14 @@ wm_layers_load (const char *dir, const char *shop_dir, GPtrArray *problems,
         }
       tell_problem (problems, cause);
     }
+}
+
+GPtrArray *
+wm_layers_find_files (const char *dir)
+{
+  GPtrArray *paths = g_ptr_array_new_with_free_func (g_free);
+
+  list_files (dir, 0, paths);
+  g_ptr_array_sort (paths, compare_paths);
+  return paths;
 }

@@ -17,4 +17,7 @@ G_BEGIN_DECLS
 WmRows *wm_layers_load (const char *dir, const char *shop_dir, GPtrArray *problems,
                         GError **error);
 
+/* All table files (*.txt) below a folder, sorted; empty when there is none. */
+GPtrArray *wm_layers_find_files (const char *dir);
+
 G_END_DECLS
