@@ -53,7 +53,9 @@ typedef struct
 /**
  * wm_mark_layout:
  *
- * Sets disc and crowded of every mark. At most a millisecond or two for 60 marks.
+ * Sets disc and crowded of every mark. A mark none of whose points is in the view
+ * gets its disc 3.5 R beside its first point and takes no room. When the photo was
+ * moved or zoomed, the caller moves the old discs along with their tips before.
  *
  * Returns: how many are crowded; 0 is the usual
  */
