@@ -32,7 +32,7 @@ set_colour (cairo_t *cr, WmColour colour, double alpha)
 static double
 outline_width (const WmMarkLook *look, const WmMarkStyle *style)
 {
-  double outline = MAX (WM_MARK_OUTLINE * look->radius, style->px);
+  double outline = MAX (WM_MARK_HALO * look->radius, style->px);
 
   return look->state & WM_MARK_HOVERED ? outline * 1.5 : outline;
 }

@@ -23,7 +23,7 @@ static const double distances[] = { 3.5, 5.0, 7.0 };
 #define METAL_STEPS 8
 
 /* What a disc paints at rest: claw end, half a claw, outline. */
-#define PAINT (WM_MARK_CLAW_OUTER + WM_MARK_CLAW_LINE / 2 + WM_MARK_OUTLINE)
+#define PAINT (WM_MARK_CLAW_OUTER + WM_MARK_CLAW_LINE / 2 + WM_MARK_HALO)
 
 /* Vertices of one form from which places are tried; the others only keep clear. */
 #define MAX_ANCHORS 8
@@ -100,7 +100,7 @@ count_crossings (const Layout *layout, gsize index, WmPoint disc, WmPoint tip)
 
       if (i == index || !layout->is_in_view[i])
         continue;
-      if (wm_segment_distance (tip, disc, mark->points[0]) < WM_MARK_OUTLINE * 2 * r
+      if (wm_segment_distance (tip, disc, mark->points[0]) < WM_MARK_HALO * 2 * r
           && hypot (mark->points[0].x - tip.x, mark->points[0].y - tip.y) > r)
         count++;
       if (!layout->is_placed[i])

@@ -127,7 +127,7 @@ wm_mark_extents (const WmMarkLook *look, const WmMarkStyle *style, double box[4]
 {
   double r = look->radius;
   double edges[4] = { look->disc.x, look->disc.y, look->disc.x, look->disc.y };
-  double outline = 1.5 * MAX (WM_MARK_OUTLINE * r, style->px);
+  double outline = 1.5 * MAX (WM_MARK_HALO * r, style->px);
   double disc = (WM_MARK_CLAW_OUTER + WM_MARK_CLAW_LINE / 2) * r + outline;
   double form = WM_MARK_FORM_LINE * r + outline;
 
