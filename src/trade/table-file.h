@@ -24,13 +24,13 @@ typedef struct
 {
   char *field;
   char *value; /* trimmed; lines that go on are joined with one blank */
-  char *file;  /* differs from the section's when a shop's file replaced it */
+  GRefString *file; /* differs from the section's when a shop's file replaced it */
   guint line;  /* from 1 */
 } WmTableEntry;
 
 typedef struct
 {
-  char *file;
+  GRefString *file;
   guint line;
   char *kind;
   char *key;
