@@ -13,7 +13,7 @@
 static int
 compare_paths (gconstpointer a, gconstpointer b)
 {
-  return strcmp (*(const char *const *) a, *(const char *const *) b);
+  return strcmp (*(const char *const *)a, *(const char *const *)b);
 }
 
 /* All *.txt below @dir. A folder that cannot be opened has none. */
@@ -70,10 +70,10 @@ enter_sections (GHashTable *seen, GPtrArray *from, GError **error)
 static GPtrArray *
 read_shipped (const char *dir, GError **error)
 {
-  g_autoptr (GPtrArray) sections
-    = g_ptr_array_new_with_free_func ((GDestroyNotify) wm_table_section_free);
-  g_autoptr (GHashTable) seen
-    = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+  g_autoptr (GPtrArray) sections =
+      g_ptr_array_new_with_free_func ((GDestroyNotify)wm_table_section_free);
+  g_autoptr (GHashTable) seen =
+      g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
   g_autoptr (GPtrArray) paths = wm_layers_find_files (dir);
 
   if (paths->len == 0)
@@ -87,8 +87,8 @@ read_shipped (const char *dir, GError **error)
 
   for (guint i = 0; i < paths->len; i++)
     {
-      g_autoptr (GPtrArray) from
-        = wm_table_file_read (g_ptr_array_index (paths, i), error);
+      g_autoptr (GPtrArray) from =
+          wm_table_file_read (g_ptr_array_index (paths, i), error);
 
       if (from == NULL || !enter_sections (seen, from, error))
         return NULL;
@@ -115,8 +115,7 @@ lay_section (GPtrArray *sections, GHashTable *places, GPtrArray *owned,
       return;
     }
 
-  copy = wm_table_section_copy (
-    g_ptr_array_index (sections, GPOINTER_TO_UINT (place)));
+  copy = wm_table_section_copy (g_ptr_array_index (sections, GPOINTER_TO_UINT (place)));
   wm_table_section_merge (copy, section);
   g_ptr_array_index (sections, GPOINTER_TO_UINT (place)) = copy;
   g_ptr_array_add (owned, copy);
@@ -127,8 +126,8 @@ static GPtrArray *
 lay_over (GPtrArray *shipped, GPtrArray *shop_files, GPtrArray *owned)
 {
   GPtrArray *sections = g_ptr_array_new ();
-  g_autoptr (GHashTable) places
-    = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+  g_autoptr (GHashTable) places =
+      g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
 
   for (guint i = 0; i < shipped->len; i++)
     {
@@ -167,16 +166,16 @@ is_section_of (gpointer name, gpointer section, gpointer file)
 static GPtrArray *
 read_shop (const char *dir, GPtrArray *problems)
 {
-  GPtrArray *files = g_ptr_array_new_with_free_func ((GDestroyNotify) g_ptr_array_unref);
-  g_autoptr (GHashTable) seen
-    = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+  GPtrArray *files = g_ptr_array_new_with_free_func ((GDestroyNotify)g_ptr_array_unref);
+  g_autoptr (GHashTable) seen =
+      g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
   g_autoptr (GPtrArray) paths = wm_layers_find_files (dir);
 
   for (guint i = 0; i < paths->len; i++)
     {
       g_autoptr (GError) cause = NULL;
-      g_autoptr (GPtrArray) from
-        = wm_table_file_read (g_ptr_array_index (paths, i), &cause);
+      g_autoptr (GPtrArray) from =
+          wm_table_file_read (g_ptr_array_index (paths, i), &cause);
 
       if (from == NULL || !enter_sections (seen, from, &cause))
         {
@@ -219,14 +218,14 @@ wm_layers_load (const char *dir, const char *shop_dir, GPtrArray *problems,
     return NULL;
 
   shop = shop_dir == NULL
-           ? g_ptr_array_new_with_free_func ((GDestroyNotify) g_ptr_array_unref)
-           : read_shop (shop_dir, problems);
+             ? g_ptr_array_new_with_free_func ((GDestroyNotify)g_ptr_array_unref)
+             : read_shop (shop_dir, problems);
 
   /* Each turn either succeeds or leaves one of the shop's files out. */
   while (TRUE)
     {
-      g_autoptr (GPtrArray) owned
-        = g_ptr_array_new_with_free_func ((GDestroyNotify) wm_table_section_free);
+      g_autoptr (GPtrArray) owned =
+          g_ptr_array_new_with_free_func ((GDestroyNotify)wm_table_section_free);
       g_autoptr (GPtrArray) sections = lay_over (shipped, shop, owned);
       g_autoptr (GError) cause = NULL;
       WmRowPlace place = { NULL, 0 };

@@ -160,8 +160,8 @@ go_on (Reader *reader, char *line, guint number, GError **error)
     }
 
   joined = *reader->open->value == '\0'
-             ? g_strdup (g_strstrip (line))
-             : g_strconcat (reader->open->value, " ", g_strstrip (line), NULL);
+               ? g_strdup (g_strstrip (line))
+               : g_strconcat (reader->open->value, " ", g_strstrip (line), NULL);
   g_free (reader->open->value);
   reader->open->value = joined;
   return TRUE;
@@ -259,8 +259,8 @@ wm_table_section_merge (WmTableSection *section, const WmTableSection *from)
 GPtrArray *
 wm_table_file_parse (const char *name, const char *text, gssize length, GError **error)
 {
-  g_autoptr (GPtrArray) sections
-    = g_ptr_array_new_with_free_func ((GDestroyNotify) wm_table_section_free);
+  g_autoptr (GPtrArray) sections =
+      g_ptr_array_new_with_free_func ((GDestroyNotify)wm_table_section_free);
   g_auto (GStrv) lines = NULL;
   g_autoptr (GRefString) file = g_ref_string_new (name);
   Reader reader = { file, sections, NULL };
@@ -312,7 +312,7 @@ wm_table_file_read (const char *path, GError **error)
       return NULL;
     }
 
-  text = length == 0 ? g_strdup ("")
-                     : g_strndup (g_mapped_file_get_contents (file), length);
-  return wm_table_file_parse (path, text, (gssize) length, error);
+  text =
+      length == 0 ? g_strdup ("") : g_strndup (g_mapped_file_get_contents (file), length);
+  return wm_table_file_parse (path, text, (gssize)length, error);
 }
