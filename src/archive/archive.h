@@ -17,6 +17,7 @@
 #include "archive/archive-error.h"
 #include "archive/edit.h"
 #include "record/kinds.h"
+#include "trade/trade.h"
 
 /* Our application_id in the database header: "WMRK" in ASCII. */
 #define WM_ARCHIVE_APPLICATION_ID 0x574d524b
@@ -25,7 +26,8 @@ typedef enum
 {
   WM_ARCHIVE_CREATE,     /* make it if the folder is absent or empty */
   WM_ARCHIVE_EXISTING,   /* must be there */
-  WM_ARCHIVE_LOOK        /* must be there; never written, no lock taken */
+  WM_ARCHIVE_LOOK        /* must be there; never written, no lock taken: shows it as it
+                          * was when it was opened */
 } WmArchiveMode;
 
 #define WM_TYPE_ARCHIVE (wm_archive_get_type ())
@@ -46,6 +48,10 @@ void wm_archive_close (WmArchive *self);
 const char *wm_archive_get_folder (WmArchive *self);
 const char *wm_archive_get_cache_folder (WmArchive *self);
 gboolean wm_archive_is_read_only (WmArchive *self);
+
+/* Names of types, metals and stones by which search finds pieces edited from now on,
+ * beside the keys. Any thread may read @trade. NULL: keys only. */
+void wm_archive_set_trade (WmArchive *self, WmTrade *trade);
 
 /* ---- edits ---------------------------------------------------------------- */
 
@@ -227,13 +233,16 @@ typedef struct
 {
   GPtrArray *problems; /* (element-type WmProblem) */
   gint64 n_pieces, n_photos, n_edits, n_bytes; /* what was looked at */
+  gint64 n_strays; /* files in photos/ that nobody names */
 } WmAudit;
 
 void wm_audit_free (WmAudit *audit);
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (WmAudit, wm_audit_free)
 
-/* Database integrity, foreign keys, rules of the record, each photo's hash, files
- * nobody names. @progress (nullable) is called with 0 to 1 on this thread. */
+/* Database integrity, foreign keys, every row against the log of edits, the list of
+ * pieces against the records, each photo's hash. A file in photos/ that no record and
+ * no log entry names is counted, no problem: an import cut short leaves one. @progress
+ * (nullable) is called with 0 to 1 on this thread. */
 WmAudit *wm_archive_verify (WmArchive *self, void (*progress) (double, gpointer),
                               gpointer user_data, GCancellable *cancellable,
                               GError **error);

@@ -20,11 +20,22 @@ typedef struct _WmEdit WmEdit;
  */
 WmEdit *wm_edit_new (const char *label, const WmId *piece_id, const WmId *by);
 
-/* Inserts @record, or replaces the row of the same key. Copied now. */
+/**
+ * wm_edit_put:
+ * @record: a new record, or one that came out of the archive
+ *
+ * Inserts @record, or replaces the row of the same key. Copied now; putting the same
+ * key again replaces what was put before. @record's revision moves on at once, as if
+ * committed, so that it can be changed and put into a next edit without waiting for
+ * this one. If another copy of the row was committed in between, commit gives
+ * CONFLICT: load it again.
+ */
 void wm_edit_put (WmEdit *self, gpointer record);
 
 /* Removes the row, and with it every row that belongs to it (marks of a photo,
- * measurements of a check ...); undo brings all of them back. */
+ * measurements of a check ...); a row that only names it (a mark and its check) stays
+ * with that field emptied. REFUSED while something holds it (the owner of a piece).
+ * Undo brings all of it back. */
 void wm_edit_remove (WmEdit *self, gpointer record);
 
 gboolean wm_edit_is_empty (WmEdit *self);

@@ -1,0 +1,16 @@
+/* opening.h: from a folder to a database that is ours, whole and up to date
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "archive/archive-private.h"
+
+/* Lock, create or migrate, open to write. The paths of @self are set. */
+gboolean wm_opening_take (WmArchive *self, WmArchiveMode mode, GError **error);
+
+/* Open only to look: nothing in the folder is written. */
+gboolean wm_opening_look (WmArchive *self, GError **error);
+
+/* Removes what looking needed elsewhere. */
+void wm_opening_forget (WmArchive *self);
