@@ -20,7 +20,14 @@ check_bound (const WmBound *bound)
   if (v < bound->low || v > bound->high || (bound->low_is_open && v == bound->low))
     return WM_OUT_OF_RANGE;
 
-  return bound->value.u < 0.0 ? WM_OUT_OF_RANGE : WM_OK;
+  if (bound->value.u < 0.0)
+    return WM_OUT_OF_RANGE;
+
+  /* Nothing is known of a length that may as well be nothing. */
+  if (bound->low == 0.0 && bound->low_is_open && bound->value.u >= v)
+    return WM_OUT_OF_RANGE;
+
+  return WM_OK;
 }
 
 WmResult

@@ -60,7 +60,7 @@ typedef struct
  * Returns: WM_OK; WM_NOT_A_NUMBER for NaN or infinity in value or uncertainty;
  * WM_NOT_POSITIVE for a value at or below an open bound of 0, or a negative
  * value where the low bound is 0; WM_OUT_OF_RANGE otherwise (also for a negative
- * uncertainty)
+ * uncertainty, and for one as large as a value that must be above 0)
  */
 WmResult wm_bounds_check (const WmBound *bounds, int n_bounds, const char **which);
 
