@@ -24,7 +24,7 @@ WmResult
 wm_notch (WmValue thickness_mm, WmValue depth_mm, WmValue root_radius_mm, WmNotch *out,
           const char **which)
 {
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_ABOVE ("thickness", thickness_mm, 0.0, 10.0),
     WM_FROM ("depth", depth_mm, 0.0, 10.0),
     WM_FROM ("root_radius", root_radius_mm, 0.0, 10.0),
@@ -40,7 +40,7 @@ wm_notch (WmValue thickness_mm, WmValue depth_mm, WmValue root_radius_mm, WmNotc
     return wm_refuse (WM_CONTRADICTION, "depth", which);
 
   wm_propagate (notch_model, NULL, x, 3, y, 4, WM_STEP_SLOPE);
-  *out = (WmNotch){ y[0], y[1], y[2], y[3], 0 };
+  *out = (WmNotch) { y[0], y[1], y[2], y[3], 0 };
   out->is_too_deep = y[0].value - WM_COVERAGE_FACTOR * y[0].u < WM_NOTCH_LEAST_KEPT;
   return WM_OK;
 }
@@ -76,7 +76,7 @@ catch_model (const double *x, double *y, const void *fixed)
 WmResult
 wm_catch_hold (const WmCatch *c, WmCatchHold *out, const char **which)
 {
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_ABOVE ("notch_depth", c->notch_depth_mm, 0.0, 10.0),
     WM_ABOVE ("catch_height", c->catch_height_mm, 0.0, 10.0),
     WM_FROM ("slack", c->slack_mm, 0.0, 10.0),
@@ -88,7 +88,7 @@ wm_catch_hold (const WmCatch *c, WmCatchHold *out, const char **which)
     WM_FROM ("width", c->width_mm, 0.0, 50.0),
     WM_FROM ("yield_mpa", c->yield_mpa, 0.0, 3000.0),
   };
-  const WmValue x[] = { c->notch_depth_mm, c->catch_height_mm, c->slack_mm, c->set_mm,
+  const WmValue x[] = { c->notch_depth_mm, c->catch_height_mm, c->slack_mm,  c->set_mm,
                         c->force_n,        c->friction,        c->front_deg, c->back_deg,
                         c->width_mm,       c->yield_mpa };
   WmValue y[4];
@@ -101,10 +101,9 @@ wm_catch_hold (const WmCatch *c, WmCatchHold *out, const char **which)
     return wm_refuse (WM_NO_NUMBER_HONEST, "front", which);
 
   wm_propagate (catch_model, NULL, x, 10, y, 4, WM_STEP_SLOPE);
-  *out = (WmCatchHold){ y[0], y[1], y[2], y[3], 0, 0 };
+  *out = (WmCatchHold) { y[0], y[1], y[2], y[3], 0, 0 };
   out->locks = isnan (y[2].value);
-  out->needs_hold_test
-      = !out->locks
-        || y[0].value - WM_COVERAGE_FACTOR * y[0].u < WM_CATCH_LEAST_ENGAGED_MM;
+  out->needs_hold_test =
+      !out->locks || y[0].value - WM_COVERAGE_FACTOR * y[0].u < WM_CATCH_LEAST_ENGAGED_MM;
   return WM_OK;
 }

@@ -14,8 +14,8 @@
  * Peterson's finite-width charts give less than Inglis; they were not checked and
  * are not used.
  *
- * Source: Inglis 1913 (from memory); insertion force as in snap-fit design guides (read in
- * excerpt); von Mises 1913 (from memory). Limits for "too deep" and for the least
+ * Source: Inglis 1913 (from memory); insertion force as in snap-fit design guides (read
+ * in excerpt); von Mises 1913 (from memory). Limits for "too deep" and for the least
  * engagement are our own proposal.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
@@ -34,7 +34,7 @@
 
 typedef struct
 {
-  WmValue pull_left;    /* shares of the metal without the notch */
+  WmValue pull_left; /* shares of the metal without the notch */
   WmValue bending_left;
   WmValue stiff_left;
   WmValue concentration; /* Inglis; NaN when the root radius is not given */
@@ -66,13 +66,13 @@ typedef struct
   WmValue notch_depth_mm;
   WmValue catch_height_mm;
   WmValue slack_mm;
-  WmValue set_mm;        /* of the tongue (tongue.h), 0 or more */
-  WmValue force_n;       /* of the tongue at the tip (tongue.h) */
-  WmValue friction;      /* 0..1 */
-  WmValue front_deg;     /* slope going in, 1..89 */
-  WmValue back_deg;      /* slope coming out, 1..90 (90 = square shoulder) */
-  WmValue width_mm;      /* of the catching edge; value 0 = not known */
-  WmValue yield_mpa;     /* value 0 = not known */
+  WmValue set_mm;    /* of the tongue (tongue.h), 0 or more */
+  WmValue force_n;   /* of the tongue at the tip (tongue.h) */
+  WmValue friction;  /* 0..1 */
+  WmValue front_deg; /* slope going in, 1..89 */
+  WmValue back_deg;  /* slope coming out, 1..90 (90 = square shoulder) */
+  WmValue width_mm;  /* of the catching edge; value 0 = not known */
+  WmValue yield_mpa; /* value 0 = not known */
 } WmCatch;
 
 /**

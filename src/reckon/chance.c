@@ -19,7 +19,7 @@ check_chances (const double *p, int n, const char **which)
 
   for (int i = 0; i < n && result == WM_OK; i++)
     {
-      const WmBound bound = WM_FROM ("p", wm_exact (p[i]), 0.0, 1.0);
+      const WmInputBound bound = WM_FROM ("p", wm_exact (p[i]), 0.0, 1.0);
 
       result = wm_bounds_check (&bound, 1, which);
     }
@@ -45,7 +45,7 @@ wm_chance_series (const double *p, int n, WmSeriesChance *out, const char **whic
       sum += p[i];
     }
 
-  *out = (WmSeriesChance){ -expm1 (log_survival), greatest, fmin (1.0, sum) };
+  *out = (WmSeriesChance) { -expm1 (log_survival), greatest, fmin (1.0, sum) };
   return WM_OK;
 }
 
@@ -60,7 +60,7 @@ wm_chance_equal (double p, int count, WmSeriesChance *out, const char **which)
   if (count < 1 || count > MAX_ITEMS)
     return wm_refuse (count < 1 ? WM_NOT_POSITIVE : WM_OUT_OF_RANGE, "count", which);
 
-  *out = (WmSeriesChance){ -expm1 (count * log1p (-p)), p, fmin (1.0, count * p) };
+  *out = (WmSeriesChance) { -expm1 (count * log1p (-p)), p, fmin (1.0, count * p) };
   return WM_OK;
 }
 
@@ -68,7 +68,7 @@ WmResult
 wm_chance_weibull (double shape, double scale, double age, double ahead, double *chance,
                    const char **which)
 {
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_ABOVE ("shape", wm_exact (shape), 0.0, 50.0),
     WM_ABOVE ("scale", wm_exact (scale), 0.0, 1000.0),
     WM_FROM ("age", wm_exact (age), 0.0, 1000.0),
@@ -86,7 +86,7 @@ wm_chance_weibull (double shape, double scale, double age, double ahead, double 
 WmResult
 wm_chance_margin (WmValue expected, double minimum, double *chance, const char **which)
 {
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_FROM ("expected", expected, -1e6, 1e6),
     WM_ABOVE ("expected", wm_exact (expected.u), 0.0, 1e6),
     WM_FROM ("minimum", wm_exact (minimum), -1e6, 1e6),
@@ -124,7 +124,7 @@ beta_quantile (double p, double a, double b)
 WmResult
 wm_evidence (int failed, int seen, double level, WmEvidence *out, const char **which)
 {
-  const WmBound bound = WM_FROM ("level", wm_exact (level), 0.5, 0.999999);
+  const WmInputBound bound = WM_FROM ("level", wm_exact (level), 0.5, 0.999999);
   double n = seen;
   double share, z, middle, half, scale, tail;
   WmResult result = wm_bounds_check (&bound, 1, which);
@@ -152,8 +152,8 @@ wm_evidence (int failed, int seen, double level, WmEvidence *out, const char **w
   out->wilson_low = failed == 0 ? 0.0 : fmax (0.0, (middle - half) / scale);
   out->wilson_high = failed == seen ? 1.0 : fmin (1.0, (middle + half) / scale);
   out->exact_low = failed == 0 ? 0.0 : beta_quantile (tail, failed, n - failed + 1.0);
-  out->exact_high
-      = failed == seen ? 1.0 : beta_quantile (1.0 - tail, failed + 1.0, n - failed);
+  out->exact_high =
+      failed == seen ? 1.0 : beta_quantile (1.0 - tail, failed + 1.0, n - failed);
   return WM_OK;
 }
 
@@ -172,13 +172,13 @@ wm_value_at_risk (const double *p, const int64_t *value_minor, int n, int64_t *l
       if (value_minor[i] < 0)
         return wm_refuse (WM_NOT_POSITIVE, "value", which);
 
-      sum += (long double) p[i] * (long double) value_minor[i];
+      sum += (long double)p[i] * (long double)value_minor[i];
     }
 
   if (sum > 9.2e18L)
     return wm_refuse (WM_TOO_BIG, "value", which);
 
   /* Half to even: the processor's rounding, which nothing here changes. */
-  *loss_minor = (int64_t) llrintl (sum);
+  *loss_minor = (int64_t)llrintl (sum);
   return WM_OK;
 }

@@ -26,8 +26,8 @@
 
 typedef struct
 {
-  double chance;      /* items independent */
-  double at_least;    /* whatever they share */
+  double chance;   /* items independent */
+  double at_least; /* whatever they share */
   double at_most;
 } WmSeriesChance;
 
@@ -37,8 +37,8 @@ typedef struct
  *
  * Returns: WM_OK; WM_TOO_FEW, WM_NOT_A_NUMBER, WM_OUT_OF_RANGE with @which p
  */
-WmResult wm_chance_series (const double *p, int n, WmSeriesChance *out,
-                           const char **which);
+WmResult
+wm_chance_series (const double *p, int n, WmSeriesChance *out, const char **which);
 
 /**
  * wm_chance_equal:
@@ -52,7 +52,8 @@ WmResult wm_chance_equal (double p, int count, WmSeriesChance *out, const char *
  * wm_chance_weibull:
  * @shape: above 0, over 1 for wear-out; @scale, @age, @ahead in years
  *
- * Returns: WM_OK and the chance of failing within @ahead after surviving to @age; otherwise
+ * Returns: WM_OK and the chance of failing within @ahead after surviving to @age;
+ * otherwise
  * @which shape, scale, age, ahead
  */
 WmResult wm_chance_weibull (double shape, double scale, double age, double ahead,
@@ -65,8 +66,8 @@ WmResult wm_chance_weibull (double shape, double scale, double age, double ahead
  * Returns: WM_OK and the chance that the true value is under @minimum; @which expected,
  * minimum
  */
-WmResult wm_chance_margin (WmValue expected, double minimum, double *chance,
-                           const char **which);
+WmResult
+wm_chance_margin (WmValue expected, double minimum, double *chance, const char **which);
 
 typedef struct
 {
@@ -80,19 +81,19 @@ typedef struct
  * @failed of @seen: 0..seen, seen at least WM_CHANCE_LEAST_CASES
  * @level: two-sided, above 0.5 and under 1, such as 0.95
  *
- * Returns: WM_OK; WM_TOO_FEW (@which seen): show "k of n" instead; WM_CONTRADICTION (@which
- * failed); @which also level
+ * Returns: WM_OK; WM_TOO_FEW (@which seen): show "k of n" instead; WM_CONTRADICTION
+ * (@which failed); @which also level
  */
-WmResult wm_evidence (int failed, int seen, double level, WmEvidence *out,
-                      const char **which);
+WmResult
+wm_evidence (int failed, int seen, double level, WmEvidence *out, const char **which);
 
 /**
  * wm_value_at_risk:
  * @p: @n chances 0..1
  * @value_minor: @n values in minor units of one currency, 0 or more
  *
- * Returns: WM_OK and the expected loss in minor units, rounded half to even; WM_TOO_BIG (@which
- * value); otherwise @which p, value
+ * Returns: WM_OK and the expected loss in minor units, rounded half to even; WM_TOO_BIG
+ * (@which value); otherwise @which p, value
  */
 WmResult wm_value_at_risk (const double *p, const int64_t *value_minor, int n,
                            int64_t *loss_minor, const char **which);

@@ -39,8 +39,8 @@ day_number (int year, int month, int day)
   long year_of_era = y - era * 400;
   long day_of_year = (153 * ((month + 9) % 12) + 2) / 5 + day - 1;
 
-  return era * DAYS_IN_400_YEARS + year_of_era * 365 + year_of_era / 4
-         - year_of_era / 100 + day_of_year - DAYS_TO_1970;
+  return era * DAYS_IN_400_YEARS + year_of_era * 365 + year_of_era / 4 - year_of_era / 100
+         + day_of_year - DAYS_TO_1970;
 }
 
 WmResult
@@ -60,15 +60,15 @@ wm_day_to_date (long day)
   long shifted = day + DAYS_TO_1970;
   long era = floor_div (shifted, DAYS_IN_400_YEARS);
   long of_era = shifted - era * DAYS_IN_400_YEARS;
-  long year_of_era
-      = (of_era - of_era / 1460 + of_era / 36524 - of_era / (DAYS_IN_400_YEARS - 1)) / 365;
+  long year_of_era =
+      (of_era - of_era / 1460 + of_era / 36524 - of_era / (DAYS_IN_400_YEARS - 1)) / 365;
   long of_year = of_era - (365 * year_of_era + year_of_era / 4 - year_of_era / 100);
-  int month_from_march = (int) ((5 * of_year + 2) / 153);
+  int month_from_march = (int)((5 * of_year + 2) / 153);
   WmDate date;
 
-  date.day = (int) (of_year - (153 * month_from_march + 2) / 5) + 1;
+  date.day = (int)(of_year - (153 * month_from_march + 2) / 5) + 1;
   date.month = month_from_march < 10 ? month_from_march + 3 : month_from_march - 9;
-  date.year = (int) (year_of_era + era * 400) + (date.month <= 2);
+  date.year = (int)(year_of_era + era * 400) + (date.month <= 2);
   return date;
 }
 
@@ -76,11 +76,11 @@ long
 wm_day_add_months (long day, int months)
 {
   WmDate date = wm_day_to_date (day);
-  long count = (long) date.year * 12 + date.month - 1 + months;
+  long count = (long)date.year * 12 + date.month - 1 + months;
   int length;
 
-  date.year = (int) floor_div (count, 12);
-  date.month = (int) (count - floor_div (count, 12) * 12) + 1;
+  date.year = (int)floor_div (count, 12);
+  date.month = (int)(count - floor_div (count, 12) * 12) + 1;
   length = month_length (date.year, date.month);
 
   return day_number (date.year, date.month, date.day < length ? date.day : length);
@@ -89,5 +89,5 @@ wm_day_add_months (long day, int months)
 long
 wm_day_from_years (long day, double years)
 {
-  return day + (long) floor (years * WM_DAYS_PER_YEAR);
+  return day + (long)floor (years * WM_DAYS_PER_YEAR);
 }

@@ -2,8 +2,8 @@
  *
  * Pure computation: no I/O, no GLib, no clock. Day 0 is 1970-01-01.
  *
- * Source: ISO 8601 calendar; checked against the C library's timegm over 400 years and the
- * month-adding table (test-day.c).
+ * Source: ISO 8601 calendar; checked against the C library's timegm over 400 years and
+ * the month-adding table (test-day.c).
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */

@@ -45,7 +45,7 @@ sample (const Profile *p, int i)
 static double
 slope_at (const Profile *p, int i)
 {
-  int taps = (int) ceil (TAPS_IN_BLUR * p->blur);
+  int taps = (int)ceil (TAPS_IN_BLUR * p->blur);
   double sum = 0.0;
   double weight = 0.0;
 
@@ -63,19 +63,20 @@ slope_at (const Profile *p, int i)
 static int
 compare_doubles (const void *a, const void *b)
 {
-  double x = *(const double *) a;
-  double y = *(const double *) b;
+  double x = *(const double *)a;
+  double y = *(const double *)b;
 
   return (x > y) - (x < y);
 }
 
 /* Noise from second differences one pixel apart: their median is blind to edges.
- * Factors: 0.6745 turns a median of |normal| into its sd, sqrt 6 the second difference. */
+ * Factors: 0.6745 turns a median of |normal| into its sd, sqrt 6 the second difference.
+ */
 static double
 find_noise (const Profile *p)
 {
   double second[WM_EDGE_MAX_SAMPLES];
-  int gap = (int) fmax (1.0, round (p->per_px));
+  int gap = (int)fmax (1.0, round (p->per_px));
   int n = 0;
 
   for (int i = gap; i + gap < p->n; i++)
@@ -92,7 +93,7 @@ static WmResult
 check_profile (const double *grey, int n, double samples_per_px, double reach_px,
                const char **which)
 {
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_ABOVE ("profile", wm_exact (samples_per_px), 0.0, 8.0),
     WM_FROM ("reach_px", wm_exact (reach_px), 1.0, 200.0),
   };
@@ -126,8 +127,8 @@ step_height (const Profile *p, double at)
 
   for (double d = 2.0 * p->blur; d <= 2.0 * p->blur + 2.0 * p->per_px; d += 1.0)
     {
-      before += sample (p, (int) round (at - d));
-      after += sample (p, (int) round (at + d));
+      before += sample (p, (int)round (at - d));
+      after += sample (p, (int)round (at + d));
       count++;
     }
 
@@ -152,7 +153,7 @@ steepest (const Profile *p, double near, double reach, int sign)
   int best = -1;
   double best_score = 0.0;
 
-  for (int i = (int) ceil (near - reach); i <= (int) floor (near + reach); i++)
+  for (int i = (int)ceil (near - reach); i <= (int)floor (near + reach); i++)
     {
       double slope = slope_at (p, i);
       double off = (i - near) / reach;

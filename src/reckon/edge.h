@@ -12,8 +12,8 @@
  * WM_EDGE_MODEL_U_PX for what a real edge is not (a clean step). The edge can always be
  * overruled by hand.
  *
- * Source: steepest-slope edge after Canny 1986 (from memory); the noise part is the law of
- * propagation on the filter (derived); the model part is our own measurement over the
+ * Source: steepest-slope edge after Canny 1986 (from memory); the noise part is the law
+ * of propagation on the filter (derived); the model part is our own measurement over the
  * rendered sample photos (tests/reckon/campaign-measure).
  *
  * SPDX-License-Identifier: GPL-3.0-or-later

@@ -29,10 +29,9 @@ wm_quantile_chi2 (double p, int degrees)
 }
 
 static WmResult
-check_visits (const WmVisitReading *visits, int n, double minimum_mm,
-              const char **which)
+check_visits (const WmVisitReading *visits, int n, double minimum_mm, const char **which)
 {
-  const WmBound minimum = WM_ABOVE ("minimum", wm_exact (minimum_mm), 0.0, MAX_MM);
+  const WmInputBound minimum = WM_ABOVE ("minimum", wm_exact (minimum_mm), 0.0, MAX_MM);
 
   if (n < 2)
     return wm_refuse (WM_TOO_FEW, "visits", which);
@@ -42,7 +41,7 @@ check_visits (const WmVisitReading *visits, int n, double minimum_mm,
 
   for (int i = 0; i < n; i++)
     {
-      const WmBound bounds[] = {
+      const WmInputBound bounds[] = {
         WM_FROM ("visits", wm_exact (visits[i].at_years), -MAX_YEARS, MAX_YEARS),
         WM_ABOVE ("visits", visits[i].left_mm, 0.0, MAX_MM),
         WM_ABOVE ("visits", wm_exact (visits[i].left_mm.u), 0.0, MAX_MM),
@@ -150,8 +149,8 @@ find_dates (WmForecast *f)
 }
 
 WmResult
-wm_forecast (const WmVisitReading *visits, int n, double minimum_mm,
-             double u_reading_mm, WmForecast *out, const char **which)
+wm_forecast (const WmVisitReading *visits, int n, double minimum_mm, double u_reading_mm,
+             WmForecast *out, const char **which)
 {
   double x[WM_FORECAST_MAX_VISITS];
   double y[WM_FORECAST_MAX_VISITS];
@@ -193,7 +192,7 @@ WmResult
 wm_forecast_single (WmValue made_mm, WmValue left_mm, WmValue age_years,
                     double minimum_mm, WmSingleForecast *out, const char **which)
 {
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_ABOVE ("made", made_mm, 0.0, MAX_MM),
     WM_ABOVE ("left", left_mm, 0.0, MAX_MM),
     WM_ABOVE ("age", age_years, 0.0, MAX_YEARS),
@@ -218,8 +217,7 @@ wm_forecast_single (WmValue made_mm, WmValue left_mm, WmValue age_years,
                 : NAN;
 
   out->loss_mm_year = wm_value (rate, u_rate);
-  out->central_years
-      = rate > 0.0 ? fmax (0.0, (left_mm.value - minimum_mm) / rate) : NAN;
+  out->central_years = rate > 0.0 ? fmax (0.0, (left_mm.value - minimum_mm) / rate) : NAN;
   out->careful_years = isnan (careful) ? NAN : fmax (0.0, careful);
   return WM_OK;
 }

@@ -36,36 +36,36 @@ typedef struct
 
 typedef enum
 {
-  WM_FORECAST_DATED = 0,   /* careful_years holds */
-  WM_FORECAST_DUE_NOW,     /* the careful bound is at or under the minimum already */
-  WM_FORECAST_NO_WEAR,     /* the line does not go down: noise of measuring */
-  WM_FORECAST_TOO_CLOSE,   /* visits span under three months: no date */
-  WM_FORECAST_FAR          /* beyond 30 years after the last visit */
+  WM_FORECAST_DATED = 0, /* careful_years holds */
+  WM_FORECAST_DUE_NOW,   /* the careful bound is at or under the minimum already */
+  WM_FORECAST_NO_WEAR,   /* the line does not go down: noise of measuring */
+  WM_FORECAST_TOO_CLOSE, /* visits span under three months: no date */
+  WM_FORECAST_FAR        /* beyond 30 years after the last visit */
 } WmForecastKind;
 
 typedef struct
 {
   WmForecastKind kind;
-  WmLineFit fit;         /* its uncertainties as stated, before the Birge ratio */
-  WmValue loss_mm_year;  /* thinning per year, positive when it wears; u with Birge */
-  double birge;          /* 1 when the readings agree with their uncertainties */
-  double k;              /* one-sided quantile used: z, or t when birge is over 1 */
-  double chi2_limit;     /* 95 % point for the degrees; NaN with none */
-  double g;              /* k^2 u_b^2 / b^2; 1 or more: no wear shown yet */
-  int is_wear_shown;     /* g under 1 */
-  double u_reading_mm;   /* of the reading that is forecast */
+  WmLineFit fit;        /* its uncertainties as stated, before the Birge ratio */
+  WmValue loss_mm_year; /* thinning per year, positive when it wears; u with Birge */
+  double birge;         /* 1 when the readings agree with their uncertainties */
+  double k;             /* one-sided quantile used: z, or t when birge is over 1 */
+  double chi2_limit;    /* 95 % point for the degrees; NaN with none */
+  double g;             /* k^2 u_b^2 / b^2; 1 or more: no wear shown yet */
+  int is_wear_shown;    /* g under 1 */
+  double u_reading_mm;  /* of the reading that is forecast */
   double first_years, last_years;
   double minimum_mm;
-  double central_years;  /* the line itself reaches the minimum; NaN if never */
-  double careful_years;  /* the lower bound does; NaN unless DATED or FAR */
+  double central_years; /* the line itself reaches the minimum; NaN if never */
+  double careful_years; /* the lower bound does; NaN unless DATED or FAR */
 } WmForecast;
 
 /**
  * wm_forecast:
  * @visits: at least 2, at most WM_FORECAST_MAX_VISITS, any order
  * @minimum_mm: least thickness allowed, above 0
- * @u_reading_mm: standard uncertainty of the reading to come, 0 or more; negative: that of
- * the last visit
+ * @u_reading_mm: standard uncertainty of the reading to come, 0 or more; negative: that
+ * of the last visit
  *
  * Returns: WM_OK; WM_TOO_FEW; WM_DEGENERATE (all on one date); WM_NOT_POSITIVE (a reading
  * or its uncertainty); WM_NOT_A_NUMBER; WM_OUT_OF_RANGE; @which is visits or minimum
@@ -104,12 +104,12 @@ typedef struct
  *
  * A stated assumption, not a trend: wear at an even pace since it was made.
  *
- * Returns: WM_OK; WM_LARGER_THAN_NEW (@which left) ; otherwise with @which made, left, age,
- * minimum. careful_years is 0 when the minimum is reached already.
+ * Returns: WM_OK; WM_LARGER_THAN_NEW (@which left) ; otherwise with @which made, left,
+ * age, minimum. careful_years is 0 when the minimum is reached already.
  */
-WmResult wm_forecast_single (WmValue made_mm, WmValue left_mm, WmValue age_years,
-                             double minimum_mm, WmSingleForecast *out,
-                             const char **which);
+WmResult
+wm_forecast_single (WmValue made_mm, WmValue left_mm, WmValue age_years,
+                    double minimum_mm, WmSingleForecast *out, const char **which);
 
 /**
  * wm_quantile_t / wm_quantile_z / wm_quantile_chi2:

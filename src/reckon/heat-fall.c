@@ -30,7 +30,7 @@ decay (const WmHeatFall *f, double cooling, double conduct)
 WmResult
 wm_heat_fall (const WmHeatFall *fall, WmHeatBand *out, const char **which)
 {
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_ABOVE ("source", wm_exact (fall->source_c), 0.0, 4000.0),
     WM_FROM ("ambient", wm_exact (fall->ambient_c), -50.0, 200.0),
     WM_FROM ("strip", wm_exact (fall->strip_mm), 0.0, 50.0),
@@ -58,15 +58,15 @@ wm_heat_fall (const WmHeatFall *fall, WmHeatBand *out, const char **which)
   if (fall->conduct_high < fall->conduct_low)
     return wm_refuse (WM_CONTRADICTION, "conduct_high", which);
 
-  out->hot_c
-      = fall->ambient_c
-        + excess
-              * wm_heat_bar (decay (fall, WM_HEAT_FALL_COOLING_LOW, fall->conduct_high),
-                             fall->length_mm / 1000.0, fall->at_mm / 1000.0);
-  out->cool_c
-      = fall->ambient_c
-        + excess
-              * wm_heat_bar (decay (fall, WM_HEAT_FALL_COOLING_HIGH, fall->conduct_low),
-                             INFINITY, fall->at_mm / 1000.0);
+  out->hot_c =
+      fall->ambient_c
+      + excess
+            * wm_heat_bar (decay (fall, WM_HEAT_FALL_COOLING_LOW, fall->conduct_high),
+                           fall->length_mm / 1000.0, fall->at_mm / 1000.0);
+  out->cool_c =
+      fall->ambient_c
+      + excess
+            * wm_heat_bar (decay (fall, WM_HEAT_FALL_COOLING_HIGH, fall->conduct_low),
+                           INFINITY, fall->at_mm / 1000.0);
   return WM_OK;
 }

@@ -23,13 +23,13 @@
 
 typedef struct
 {
-  double source_c;       /* working temperature, above ambient */
+  double source_c; /* working temperature, above ambient */
   double ambient_c;
-  double wire_mm;        /* diameter of a round bar; for a strip use strip_mm */
-  double strip_mm;       /* thickness of a strip free on both faces; 0 = round bar */
-  double length_mm;      /* from the flame to the far end */
-  double at_mm;          /* place asked about, 0..length */
-  double conduct_low;    /* W/m K, least and most the alloy may have */
+  double wire_mm;     /* diameter of a round bar; for a strip use strip_mm */
+  double strip_mm;    /* thickness of a strip free on both faces; 0 = round bar */
+  double length_mm;   /* from the flame to the far end */
+  double at_mm;       /* place asked about, 0..length */
+  double conduct_low; /* W/m K, least and most the alloy may have */
   double conduct_high;
 } WmHeatFall;
 

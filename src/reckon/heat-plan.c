@@ -15,7 +15,7 @@
 static WmResult
 check_temperature (double c, const char *input, int may_be_unknown, const char **which)
 {
-  const WmBound bound = WM_ABOVE (input, wm_exact (c), 0.0, MAX_C);
+  const WmInputBound bound = WM_ABOVE (input, wm_exact (c), 0.0, MAX_C);
 
   if (may_be_unknown && isnan (c))
     return WM_OK;
@@ -39,7 +39,7 @@ check_solder (const WmHeatSolder *solder, const char **which)
 static WmResult
 check_superheat (double superheat_k, const char **which)
 {
-  const WmBound bound = WM_FROM ("superheat", wm_exact (superheat_k), 0.0, 100.0);
+  const WmInputBound bound = WM_FROM ("superheat", wm_exact (superheat_k), 0.0, 100.0);
 
   return wm_bounds_check (&bound, 1, which);
 }
@@ -47,8 +47,8 @@ check_superheat (double superheat_k, const char **which)
 static WmResult
 check_piece (const WmHeatPiece *piece, const char **which)
 {
-  WmResult result
-      = check_temperature (piece->metal->solidus_c, "metal_solidus", 0, which);
+  WmResult result =
+      check_temperature (piece->metal->solidus_c, "metal_solidus", 0, which);
 
   if (result == WM_OK)
     result = check_temperature (piece->metal->anneal_c, "anneal", 1, which);
@@ -67,7 +67,7 @@ check_piece (const WmHeatPiece *piece, const char **which)
 
   for (int i = 0; i < piece->n_stones && result == WM_OK; i++)
     {
-      int is_unknown = piece->stones[i].heat == WM_STONE_UNKNOWN;
+      int is_unknown = piece->stones[i].heat == WM_HEAT_STONE_UNKNOWN;
 
       result = check_temperature (piece->stones[i].limit_c, "stones", is_unknown, which);
       if (result == WM_OK)
@@ -87,9 +87,10 @@ judge_metal (const WmHeatMetal *metal, WmHeatStep *step)
     step->reasons |= WM_HEAT_METAL_CLOSE;
 
   if (step->working_c < metal->anneal_c)
-    step->temper = WM_TEMPER_KEPT;
+    step->temper = WM_HEAT_TEMPER_KEPT;
   else
-    step->temper = metal->whole_piece_hot ? WM_TEMPER_SOFT_WHOLE : WM_TEMPER_SOFT_NEAR;
+    step->temper =
+        metal->whole_piece_hot ? WM_HEAT_TEMPER_SOFT_WHOLE : WM_HEAT_TEMPER_SOFT_NEAR;
 }
 
 static double
@@ -134,19 +135,19 @@ judge_joints (const WmHeatPiece *piece, WmHeatStep *step)
 static WmStoneAdvice
 advise (const WmHeatStone *stone, double working_c)
 {
-  WmStoneAdvice away
-      = stone->can_come_out ? WM_STONE_ADVICE_OUT : WM_STONE_ADVICE_NO_HEAT;
+  WmStoneAdvice away =
+      stone->can_come_out ? WM_STONE_ADVICE_OUT : WM_STONE_ADVICE_NO_HEAT;
 
   if (stone->is_out)
     return WM_STONE_ADVICE_OUT;
 
-  if (stone->heat == WM_STONE_MAY_STAY && working_c <= stone->limit_c)
+  if (stone->heat == WM_HEAT_STONE_STAYS && working_c <= stone->limit_c)
     return WM_STONE_ADVICE_STAYS;
 
-  if (stone->heat == WM_STONE_MAY_STAY && working_c <= stone->coated_limit_c)
+  if (stone->heat == WM_HEAT_STONE_STAYS && working_c <= stone->coated_limit_c)
     return WM_STONE_ADVICE_COAT;
 
-  if (stone->heat == WM_STONE_GUARD && working_c <= stone->limit_c)
+  if (stone->heat == WM_HEAT_STONE_GUARD && working_c <= stone->limit_c)
     return WM_STONE_ADVICE_SHIELD;
 
   return away;
@@ -265,8 +266,8 @@ wm_heat_choose (const WmHeatPiece *piece, const WmHeatSolder *solders, int n_sol
   return WM_OK;
 }
 
-/* Solidus of a joint just made; unknown counts as melting at the flow point less the widest
- * range in the solder tables, 100 K. */
+/* Solidus of a joint just made; unknown counts as melting at the flow point less the
+ * widest range in the solder tables, 100 K. */
 static double
 new_joint_solidus (const WmHeatSolder *solder)
 {
@@ -371,16 +372,17 @@ wm_stone_advice_text (WmStoneAdvice advice)
 }
 
 const char *
-wm_temper_text (WmTemper temper)
+wm_heat_temper_text (WmHeatTemper temper)
 {
   switch (temper)
     {
-    case WM_TEMPER_KEPT:
+    case WM_HEAT_TEMPER_KEPT:
       return N_ ("the metal keeps its temper");
-    case WM_TEMPER_SOFT_WHOLE:
-      return N_ ("the whole piece will be soft: harden springs, pins and tongues again and "
-                 "test them");
-    case WM_TEMPER_SOFT_NEAR:
+    case WM_HEAT_TEMPER_SOFT_WHOLE:
+      return N_ (
+          "the whole piece will be soft: harden springs, pins and tongues again and "
+          "test them");
+    case WM_HEAT_TEMPER_SOFT_NEAR:
     default:
       return N_ ("soft near the joint: harden springs, pins and tongues again and test "
                  "them");

@@ -7,15 +7,14 @@
  * already holding (refused under 0 K, warned under 20 K), to the limit of each stone. The
  * worst case is taken throughout: every joint and every stone of the piece is as hot as
  * the place that is soldered. Distance never clears anything (heat-fall.h may only warn).
- * An unknown old joint counts as the lowest solder customary for the metal; with a sign of
- * tin-lead it counts as the eutectic, 183 C, and any hard soldering is refused until it is
- * cleaned away. An unknown stone is taken out.
- * Joints go hottest first; two that endanger each other have no safe order by
- * temperature alone.
+ * An unknown old joint counts as the lowest solder customary for the metal; with a sign
+ * of tin-lead it counts as the eutectic, 183 C, and any hard soldering is refused until
+ * it is cleaned away. An unknown stone is taken out. Joints go hottest first; two that
+ * endanger each other have no safe order by temperature alone.
  *
  * Source: trade reference, sections 2 and 3 (the margin of 20 C to the metal is published
- * in a solder guide; 30 K superheat and the warning margins are common practice, no source);
- * Sn63Pb37 eutectic 183 C (from memory). Solder and stone rows are guide values:
+ * in a solder guide; 30 K superheat and the warning margins are common practice, no
+ * source); Sn63Pb37 eutectic 183 C (from memory). Solder and stone rows are guide values:
  * supplier's data sheets come first.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
@@ -33,9 +32,9 @@
 typedef struct
 {
   double solidus_c;
-  double anneal_c;         /* softens from here on; NaN = not known */
-  double lowest_solder_c;  /* lowest solidus of the solders customary for it */
-  int whole_piece_hot;     /* silver: the whole piece reaches working temperature */
+  double anneal_c;        /* softens from here on; NaN = not known */
+  double lowest_solder_c; /* lowest solidus of the solders customary for it */
+  int whole_piece_hot;    /* silver: the whole piece reaches working temperature */
 } WmHeatMetal;
 
 typedef struct
@@ -48,7 +47,7 @@ typedef enum
 {
   WM_OLD_JOINT_KNOWN = 0,
   WM_OLD_JOINT_UNKNOWN = 1,
-  WM_OLD_JOINT_SOFT = 2  /* grey seam, bubbling: tin-lead suspected */
+  WM_OLD_JOINT_SOFT = 2 /* grey seam, bubbling: tin-lead suspected */
 } WmOldJointKind;
 
 typedef struct
@@ -59,16 +58,16 @@ typedef struct
 
 typedef enum
 {
-  WM_STONE_MAY_STAY = 0,
-  WM_STONE_GUARD = 1,
-  WM_STONE_OUT = 2,
-  WM_STONE_NEVER = 3,
-  WM_STONE_UNKNOWN = 4
-} WmStoneHeat;
+  WM_HEAT_STONE_STAYS = 0,
+  WM_HEAT_STONE_GUARD = 1,
+  WM_HEAT_STONE_OUT = 2,
+  WM_HEAT_STONE_NEVER = 3,
+  WM_HEAT_STONE_UNKNOWN = 4
+} WmHeatStoneRule;
 
 typedef struct
 {
-  WmStoneHeat heat;
+  WmHeatStoneRule heat;
   double limit_c;        /* first trouble */
   double coated_limit_c; /* under a protective coat; NaN = a coat does not help */
   int can_come_out;      /* false: enamel, glued, too risky to unset */
@@ -109,10 +108,10 @@ typedef enum
 
 typedef enum
 {
-  WM_TEMPER_KEPT = 0,
-  WM_TEMPER_SOFT_NEAR = 1,  /* soft near the joint: springs and pins hardened again */
-  WM_TEMPER_SOFT_WHOLE = 2  /* the whole piece is soft */
-} WmTemper;
+  WM_HEAT_TEMPER_KEPT = 0,
+  WM_HEAT_TEMPER_SOFT_NEAR = 1, /* soft near the joint: springs and pins hardened again */
+  WM_HEAT_TEMPER_SOFT_WHOLE = 2 /* the whole piece is soft */
+} WmHeatTemper;
 
 typedef struct
 {
@@ -122,7 +121,7 @@ typedef struct
   double margin_stones_k; /* least over stones that stay; NaN without any */
   WmHeatVerdict verdict;
   unsigned reasons; /* WmHeatReason */
-  WmTemper temper;
+  WmHeatTemper temper;
 } WmHeatStep;
 
 typedef struct
@@ -150,8 +149,8 @@ WmResult wm_heat_judge (const WmHeatPiece *piece, const WmHeatSolder *solder,
 
 typedef struct
 {
-  int best;       /* index of the solder with the widest least margin; -1 = none is safe */
-  int n_usable;   /* PASS or WARN */
+  int best;     /* index of the solder with the widest least margin; -1 = none is safe */
+  int n_usable; /* PASS or WARN */
   unsigned why_none; /* when best is -1: reasons of all refusals together */
 } WmHeatChoice;
 
@@ -162,9 +161,9 @@ typedef struct
  *
  * Returns: as wm_heat_judge; WM_TOO_FEW (@which solders) without any
  */
-WmResult wm_heat_choose (const WmHeatPiece *piece, const WmHeatSolder *solders,
-                         int n_solders, WmHeatStep *steps, WmHeatChoice *out,
-                         const char **which);
+WmResult
+wm_heat_choose (const WmHeatPiece *piece, const WmHeatSolder *solders, int n_solders,
+                WmHeatStep *steps, WmHeatChoice *out, const char **which);
 
 /**
  * wm_heat_order:
@@ -177,9 +176,9 @@ WmResult wm_heat_choose (const WmHeatPiece *piece, const WmHeatSolder *solders,
  *
  * Returns: as wm_heat_judge
  */
-WmResult wm_heat_order (const WmHeatSolder *solders, int n_solders, double superheat_k,
-                        int *order, double *margins_k, int *clash_a, int *clash_b,
-                        const char **which);
+WmResult
+wm_heat_order (const WmHeatSolder *solders, int n_solders, double superheat_k, int *order,
+               double *margins_k, int *clash_a, int *clash_b, const char **which);
 
 /**
  * wm_heat_reason_text:
@@ -189,5 +188,5 @@ WmResult wm_heat_order (const WmHeatSolder *solders, int n_solders, double super
  */
 const char *wm_heat_reason_text (int index);
 const char *wm_stone_advice_text (WmStoneAdvice advice);
-const char *wm_temper_text (WmTemper temper);
+const char *wm_heat_temper_text (WmHeatTemper temper);
 const char *wm_heat_verdict_text (WmHeatVerdict verdict);

@@ -30,27 +30,27 @@
 
 typedef struct
 {
-  WmValue angle_deg;      /* 10..90 */
-  WmValue area_mm2;       /* of the wire, above 0 */
-  WmValue gap_mm;         /* above 0 */
-  WmValue across_mpa;     /* S; value 0 = not known */
-  WmValue along_mpa;      /* T; value 0 = not known */
-  WmValue yield_mpa;      /* of the metal; value 0 = not known, then no cap */
-  WmValue solder_g_cm3;   /* density */
-  WmValue fillet;         /* 1 or more */
+  WmValue angle_deg;    /* 10..90 */
+  WmValue area_mm2;     /* of the wire, above 0 */
+  WmValue gap_mm;       /* above 0 */
+  WmValue across_mpa;   /* S; value 0 = not known */
+  WmValue along_mpa;    /* T; value 0 = not known */
+  WmValue yield_mpa;    /* of the metal; value 0 = not known, then no cap */
+  WmValue solder_g_cm3; /* density */
+  WmValue fillet;       /* 1 or more */
 } WmJoint;
 
 typedef struct
 {
   WmValue joint_area_mm2;
-  WmValue area_gain;      /* against the straight joint */
-  WmValue across_share;   /* of the pull's stress */
+  WmValue area_gain;    /* against the straight joint */
+  WmValue across_share; /* of the pull's stress */
   WmValue along_share;
-  WmValue allowed_mpa;    /* pull on the wire; NaN without S and T */
+  WmValue allowed_mpa; /* pull on the wire; NaN without S and T */
   WmValue force_n;
-  WmValue gain;           /* against the straight joint of the same solder */
-  WmValue solder_mm3;     /* the gap alone */
-  WmValue solder_mg;      /* the gap alone */
+  WmValue gain;       /* against the straight joint of the same solder */
+  WmValue solder_mm3; /* the gap alone */
+  WmValue solder_mg;  /* the gap alone */
   WmValue solder_fillet_mg;
   int is_metal_the_limit; /* the wire gives before the joint */
   int is_gap_wide;
@@ -68,20 +68,20 @@ WmResult wm_joint (const WmJoint *joint, WmJointStrength *out, const char **whic
 typedef struct
 {
   WmValue thickness_mm;
-  WmValue lap_mm;      /* each side of the weak place; NaN without yield and T */
-  WmValue length_mm;   /* two laps and the place itself; NaN likewise */
+  WmValue lap_mm;    /* each side of the weak place; NaN without yield and T */
+  WmValue length_mm; /* two laps and the place itself; NaN likewise */
 } WmBridge;
 
 /**
  * wm_bridge:
  * @made_mm2, @left_mm2: section as made and left
  * @width_mm: of the bridge; @place_mm: length of the weak place
- * @yield_mpa: of the bridge's metal; @along_mpa: the solder's shear strength; value 0 = not
- * known
+ * @yield_mpa: of the bridge's metal; @along_mpa: the solder's shear strength; value 0 =
+ * not known
  *
- * Returns: WM_OK; WM_LARGER_THAN_NEW (@which left); otherwise @which made, left, width, place,
- * yield_mpa, along_mpa
+ * Returns: WM_OK; WM_LARGER_THAN_NEW (@which left); otherwise @which made, left, width,
+ * place, yield_mpa, along_mpa
  */
-WmResult wm_bridge (WmValue made_mm2, WmValue left_mm2, WmValue width_mm,
-                    WmValue place_mm, WmValue yield_mpa, WmValue along_mpa,
-                    WmBridge *out, const char **which);
+WmResult
+wm_bridge (WmValue made_mm2, WmValue left_mm2, WmValue width_mm, WmValue place_mm,
+           WmValue yield_mpa, WmValue along_mpa, WmBridge *out, const char **which);

@@ -19,7 +19,7 @@ WmResult
 wm_lie_check (const WmLie *lie, const char **which)
 {
   double depth = fabs (lie->nearer_mm) + lie->depth_half_mm;
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_FROM ("nearer_mm", wm_exact (lie->nearer_mm), -1000.0, 1000.0),
     WM_FROM ("depth_half_mm", wm_exact (lie->depth_half_mm), 0.0, 1000.0),
     WM_FROM ("camera_mm", wm_exact (lie->camera_mm), 0.0, 1e5),
@@ -67,8 +67,8 @@ wm_length_finish (WmLength *length, const WmLie *lie)
   if (lie != NULL && lie->camera_mm > 0.0)
     {
       factor -= lie->nearer_mm / lie->camera_mm;
-      length->from_depth_mm
-          = length->raw_mm * lie->depth_half_mm / sqrt (3.0) / lie->camera_mm;
+      length->from_depth_mm =
+          length->raw_mm * lie->depth_half_mm / sqrt (3.0) / lie->camera_mm;
     }
 
   if (lie != NULL && lie->tilt_max_deg > 0.0)
@@ -83,18 +83,19 @@ wm_length_finish (WmLength *length, const WmLie *lie)
     }
 
   length->value_mm = length->raw_mm * factor;
-  length->u_mm = sqrt (length->from_reference_mm * length->from_reference_mm
-                       + length->from_reference_points_mm * length->from_reference_points_mm
-                       + length->from_ends_mm * length->from_ends_mm
-                       + length->from_depth_mm * length->from_depth_mm
-                       + length->from_tilt_mm * length->from_tilt_mm);
+  length->u_mm =
+      sqrt (length->from_reference_mm * length->from_reference_mm
+            + length->from_reference_points_mm * length->from_reference_points_mm
+            + length->from_ends_mm * length->from_ends_mm
+            + length->from_depth_mm * length->from_depth_mm
+            + length->from_tilt_mm * length->from_tilt_mm);
   length->expanded_mm = WM_COVERAGE_FACTOR * length->u_mm;
 }
 
 int
 wm_length_decimals (double expanded, double *rounded)
 {
-  int exponent = (int) floor (log10 (expanded));
+  int exponent = (int)floor (log10 (expanded));
   double lead = expanded / pow (10.0, exponent);
   double unit;
 

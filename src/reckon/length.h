@@ -12,12 +12,12 @@
 /* How the part lay against the reference. All zero: in its plane, known flat. */
 typedef struct
 {
-  double nearer_mm;        /* part nearer the camera than the reference by this much,
-                              known; negative = farther */
-  double depth_half_mm;    /* and unknown within plus or minus this, 0 or more */
-  double camera_mm;        /* distance from camera to reference, above 0 if either of
-                              the two above is not 0 */
-  double tilt_max_deg;     /* the line may lean out of the plane by 0 up to this, 0..45 */
+  double nearer_mm;     /* part nearer the camera than the reference by this much,
+                           known; negative = farther */
+  double depth_half_mm; /* and unknown within plus or minus this, 0 or more */
+  double camera_mm;     /* distance from camera to reference, above 0 if either of
+                           the two above is not 0 */
+  double tilt_max_deg;  /* the line may lean out of the plane by 0 up to this, 0..45 */
 } WmLie;
 
 typedef enum

@@ -43,7 +43,7 @@ solve (const double *x, const double *y, const double *u, int n, WmLineFit *fit)
 {
   double sxy = 0.0;
 
-  *fit = (WmLineFit){ .n = n, .degrees = n - 2, .scatter = 1.0, .r2 = NAN };
+  *fit = (WmLineFit) { .n = n, .degrees = n - 2, .scatter = 1.0, .r2 = NAN };
 
   for (int i = 0; i < n; i++)
     {

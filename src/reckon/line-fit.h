@@ -19,17 +19,17 @@
 typedef struct
 {
   int n;
-  double a, b;         /* intercept at x = 0, slope */
+  double a, b; /* intercept at x = 0, slope */
   double u_a, u_b;
   double cov_ab;
-  double x_mean;       /* weighted */
+  double x_mean; /* weighted */
   double y_mean;
-  double weight_sum;   /* W: sum of weights; 1 each when ordinary */
-  double sxx;          /* S: weighted sum of squares of x about its mean */
-  double chi2;         /* weighted residual sum of squares (plain RSS when ordinary) */
-  int degrees;         /* n - 2 */
-  double scatter;      /* ordinary: residual standard deviation; weighted: 1 */
-  double r2;           /* ordinary: share of the variance explained; weighted: NaN */
+  double weight_sum; /* W: sum of weights; 1 each when ordinary */
+  double sxx;        /* S: weighted sum of squares of x about its mean */
+  double chi2;       /* weighted residual sum of squares (plain RSS when ordinary) */
+  int degrees;       /* n - 2 */
+  double scatter;    /* ordinary: residual standard deviation; weighted: 1 */
+  double r2;         /* ordinary: share of the variance explained; weighted: NaN */
 } WmLineFit;
 
 /**
@@ -58,5 +58,4 @@ WmResult wm_line_fit_ordinary (const double *x, const double *y, int n, WmLineFi
  *
  * Returns: a + b x
  */
-double wm_line_fit_at (const WmLineFit *fit, double x, double u_new,
-                       double *u_predicted);
+double wm_line_fit_at (const WmLineFit *fit, double x, double u_new, double *u_predicted);

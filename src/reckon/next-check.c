@@ -19,16 +19,16 @@ shortened (int customary, const double *factors, int n)
     months *= factors[i];
 
   months = fmax (floor (months + 1e-9), WM_NEXT_CHECK_FLOOR_MONTHS);
-  return months < customary ? (int) months : customary;
+  return months < customary ? (int)months : customary;
 }
 
 static WmResult
 check_inputs (long visit_day, int customary, const double *factors, int n,
               const char **which)
 {
-  const WmBound months
-      = WM_FROM ("customary_months", wm_exact (customary), 1.0, 120.0);
-  const WmBound day = WM_FROM ("visit", wm_exact (visit_day), -719162.0, 2932896.0);
+  const WmInputBound months =
+      WM_FROM ("customary_months", wm_exact (customary), 1.0, 120.0);
+  const WmInputBound day = WM_FROM ("visit", wm_exact (visit_day), -719162.0, 2932896.0);
   WmResult result = wm_bounds_check (&months, 1, which);
 
   if (result == WM_OK)
@@ -36,7 +36,7 @@ check_inputs (long visit_day, int customary, const double *factors, int n,
 
   for (int i = 0; i < n && result == WM_OK; i++)
     {
-      const WmBound factor = WM_ABOVE ("factors", wm_exact (factors[i]), 0.0, 1.0);
+      const WmInputBound factor = WM_ABOVE ("factors", wm_exact (factors[i]), 0.0, 1.0);
 
       result = wm_bounds_check (&factor, 1, which);
     }
@@ -56,12 +56,10 @@ forecast_months (const WmForecast *f)
 
 WmResult
 wm_next_check (const WmForecast *forecast, long visit_day, int customary_months,
-               const double *factors, int n_factors, WmNextCheck *out,
-               const char **which)
+               const double *factors, int n_factors, WmNextCheck *out, const char **which)
 {
   WmNextCheck check = { 0 };
-  WmResult result
-      = check_inputs (visit_day, customary_months, factors, n_factors, which);
+  WmResult result = check_inputs (visit_day, customary_months, factors, n_factors, which);
 
   if (result != WM_OK)
     return result;
@@ -69,7 +67,8 @@ wm_next_check (const WmForecast *forecast, long visit_day, int customary_months,
   check.customary_months = shortened (customary_months, factors, n_factors);
   check.forecast_months = forecast_months (forecast);
   check.months = check.customary_months;
-  check.reason = check.months < customary_months ? WM_CHECK_SHORTENED : WM_CHECK_CUSTOMARY;
+  check.reason =
+      check.months < customary_months ? WM_CHECK_SHORTENED : WM_CHECK_CUSTOMARY;
 
   if (forecast != NULL && forecast->kind == WM_FORECAST_DUE_NOW)
     {
@@ -78,7 +77,7 @@ wm_next_check (const WmForecast *forecast, long visit_day, int customary_months,
     }
   else if (check.forecast_months < check.customary_months)
     {
-      check.months = (int) fmax (1.0, floor (check.forecast_months));
+      check.months = (int)fmax (1.0, floor (check.forecast_months));
       check.reason = WM_CHECK_FORECAST;
     }
 

@@ -22,18 +22,18 @@
 
 typedef enum
 {
-  WM_CHECK_CUSTOMARY = 0,   /* no forecast, or it allows longer than is customary */
-  WM_CHECK_SHORTENED,       /* customary interval, shortened by how the piece is worn */
-  WM_CHECK_FORECAST,        /* the forecast asks for less than is customary */
-  WM_CHECK_DUE_NOW          /* the careful bound is under the minimum: mend it first */
+  WM_CHECK_CUSTOMARY = 0, /* no forecast, or it allows longer than is customary */
+  WM_CHECK_SHORTENED,     /* customary interval, shortened by how the piece is worn */
+  WM_CHECK_FORECAST,      /* the forecast asks for less than is customary */
+  WM_CHECK_DUE_NOW        /* the careful bound is under the minimum: mend it first */
 } WmCheckReason;
 
 typedef struct
 {
-  int months;           /* from the visit; 0 for DUE_NOW */
-  long due_day;         /* day number; the visit's own for DUE_NOW */
+  int months;   /* from the visit; 0 for DUE_NOW */
+  long due_day; /* day number; the visit's own for DUE_NOW */
   WmCheckReason reason;
-  int customary_months; /* after shortening */
+  int customary_months;   /* after shortening */
   double forecast_months; /* what the forecast alone would give, unrounded; NaN if none */
 } WmNextCheck;
 
@@ -47,9 +47,9 @@ typedef struct
  * Returns: WM_OK; WM_OUT_OF_RANGE, WM_NOT_POSITIVE or WM_NOT_A_NUMBER with @which
  * customary_months or factors
  */
-WmResult wm_next_check (const WmForecast *forecast, long visit_day,
-                        int customary_months, const double *factors, int n_factors,
-                        WmNextCheck *out, const char **which);
+WmResult wm_next_check (const WmForecast *forecast, long visit_day, int customary_months,
+                        const double *factors, int n_factors, WmNextCheck *out,
+                        const char **which);
 
 /**
  * wm_check_reason_text:

@@ -92,7 +92,8 @@ multiply (const double *a, const double *b, double *out)
 {
   for (int r = 0; r < 3; r++)
     for (int c = 0; c < 3; c++)
-      out[3 * r + c] = a[3 * r] * b[c] + a[3 * r + 1] * b[3 + c] + a[3 * r + 2] * b[6 + c];
+      out[3 * r + c] =
+          a[3 * r] * b[c] + a[3 * r + 1] * b[3 + c] + a[3 * r + 2] * b[6 + c];
 }
 
 /* Two equations a pair, last element of the normalised matrix set to 1: the middle of
@@ -125,8 +126,9 @@ find_matrix (const WmPoint *from, const WmPoint *to, double *matrix)
 
   h[8] = 1.0;
   {
-    const double into[9]
-        = { nf.scale, 0, -nf.scale * nf.x, 0, nf.scale, -nf.scale * nf.y, 0, 0, 1 };
+    const double into[9] = { nf.scale, 0,        -nf.scale * nf.x,
+                             0,        nf.scale, -nf.scale * nf.y,
+                             0,        0,        1 };
     const double back[9] = { 1 / nt.scale, 0, nt.x, 0, 1 / nt.scale, nt.y, 0, 0, 1 };
     double whole[9];
 
@@ -165,8 +167,7 @@ is_quadrilateral (const WmPoint *p)
 static void
 rectangle_corners (double width, double height, WmPoint *to)
 {
-  const WmPoint corners[4]
-      = { { 0, 0 }, { width, 0 }, { width, height }, { 0, height } };
+  const WmPoint corners[4] = { { 0, 0 }, { width, 0 }, { width, height }, { 0, height } };
 
   memcpy (to, corners, sizeof corners);
 }
@@ -174,7 +175,7 @@ rectangle_corners (double width, double height, WmPoint *to)
 WmResult
 wm_plane_solve (WmPlane *plane, const char **which)
 {
-  const WmBound sizes[] = {
+  const WmInputBound sizes[] = {
     WM_ABOVE ("plane_mm", plane->width_mm, 0.0, MAX_MM),
     WM_ABOVE ("plane_mm", plane->height_mm, 0.0, MAX_MM),
     WM_FROM ("u_point_px", wm_exact (plane->u_corner_px), 0.0, 1000.0),
@@ -184,7 +185,7 @@ wm_plane_solve (WmPlane *plane, const char **which)
 
   for (int i = 0; i < 4 && result == WM_OK; i++)
     {
-      const WmBound corner[] = {
+      const WmInputBound corner[] = {
         WM_FROM ("plane", wm_exact (plane->corners[i].x), -MAX_PX, MAX_PX),
         WM_FROM ("plane", wm_exact (plane->corners[i].y), -MAX_PX, MAX_PX),
       };
@@ -279,8 +280,8 @@ length_model (const double *x, double *y, const void *fixed)
       return;
     }
 
-  a = map_point (matrix, (WmPoint){ x[10], x[11] });
-  b = map_point (matrix, (WmPoint){ x[12], x[13] });
+  a = map_point (matrix, (WmPoint) { x[10], x[11] });
+  b = map_point (matrix, (WmPoint) { x[12], x[13] });
   y[0] = hypot (b.x - a.x, b.y - a.y);
 }
 
@@ -313,7 +314,7 @@ static WmResult
 map_ends (const WmPlane *plane, WmPoint a, WmPoint b, double u_end_px, WmPoint *mm,
           const char **which)
 {
-  const WmBound end = WM_FROM ("u_end_px", wm_exact (u_end_px), 0.0, 1000.0);
+  const WmInputBound end = WM_FROM ("u_end_px", wm_exact (u_end_px), 0.0, 1000.0);
   double span_px = hypot (b.x - a.x, b.y - a.y);
   WmResult result = wm_bounds_check (&end, 1, which);
 

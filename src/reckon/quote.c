@@ -17,8 +17,8 @@
 int64_t
 wm_money_divide (int64_t amount, int64_t divisor, WmRounding rounding)
 {
-  uint64_t size = amount < 0 ? 0 - (uint64_t) amount : (uint64_t) amount;
-  uint64_t by = (uint64_t) divisor;
+  uint64_t size = amount < 0 ? 0 - (uint64_t)amount : (uint64_t)amount;
+  uint64_t by = (uint64_t)divisor;
   uint64_t quotient = size / by;
   uint64_t rest = size % by;
   uint64_t other = by - rest;
@@ -28,7 +28,7 @@ wm_money_divide (int64_t amount, int64_t divisor, WmRounding rounding)
       || (rest == other && (rounding == WM_ROUND_HALF_UP || quotient % 2 == 1)))
     quotient++;
 
-  return amount < 0 ? (int64_t) (0 - quotient) : (int64_t) quotient;
+  return amount < 0 ? (int64_t)(0 - quotient) : (int64_t)quotient;
 }
 
 /* a * b / divisor, rounded once; WM_TOO_BIG when the product leaves 64 bits. */
@@ -52,9 +52,12 @@ check_line (const WmQuoteLine *line, const char **which)
     int64_t amount;
     const char *input;
   } rows[] = {
-    { line->metal_mg, "metal_mg" },           { line->price_per_g_minor, "price_per_g" },
-    { line->loss_bp, "loss" },                { line->minutes, "minutes" },
-    { line->rate_per_hour_minor, "rate_per_hour" }, { line->parts_minor, "parts" },
+    { line->metal_mg, "metal_mg" },
+    { line->price_per_g_minor, "price_per_g" },
+    { line->loss_bp, "loss" },
+    { line->minutes, "minutes" },
+    { line->rate_per_hour_minor, "rate_per_hour" },
+    { line->parts_minor, "parts" },
   };
 
   for (int i = 0; i < 6; i++)
@@ -79,7 +82,7 @@ wm_quote_line (const WmQuoteLine *line, WmRounding rounding, WmQuoteLineSum *out
     return result;
 
   if (__builtin_mul_overflow (line->metal_mg, line->price_per_g_minor, &value)
-      || scaled (value, BP + line->loss_bp, (int64_t) MG_PER_G * BP, rounding,
+      || scaled (value, BP + line->loss_bp, (int64_t)MG_PER_G * BP, rounding,
                  &sum.metal_minor)
              != WM_OK)
     return wm_refuse (WM_TOO_BIG, "price_per_g", which);
@@ -100,8 +103,7 @@ wm_quote_line (const WmQuoteLine *line, WmRounding rounding, WmQuoteLineSum *out
 /* Adds one line to the total; its tax when tax goes by line. */
 static WmResult
 add_line (const WmQuoteLine *line, int64_t tax_bp, WmTaxRule tax_rule,
-          WmRounding rounding, WmQuoteLineSum *sum, WmQuoteSum *total,
-          const char **which)
+          WmRounding rounding, WmQuoteLineSum *sum, WmQuoteSum *total, const char **which)
 {
   WmResult result = wm_quote_line (line, rounding, sum, which);
 
@@ -124,8 +126,7 @@ add_line (const WmQuoteLine *line, int64_t tax_bp, WmTaxRule tax_rule,
 
 WmResult
 wm_quote (const WmQuoteLine *lines, int n_lines, int64_t tax_bp, WmTaxRule tax_rule,
-          WmRounding rounding, WmQuoteLineSum *sums, WmQuoteSum *out,
-          const char **which)
+          WmRounding rounding, WmQuoteLineSum *sums, WmQuoteSum *out, const char **which)
 {
   WmQuoteSum total = { 0 };
 
@@ -135,8 +136,8 @@ wm_quote (const WmQuoteLine *lines, int n_lines, int64_t tax_bp, WmTaxRule tax_r
   for (int i = 0; i < n_lines; i++)
     {
       WmQuoteLineSum sum;
-      WmResult result
-          = add_line (&lines[i], tax_bp, tax_rule, rounding, &sum, &total, which);
+      WmResult result =
+          add_line (&lines[i], tax_bp, tax_rule, rounding, &sum, &total, which);
 
       if (result != WM_OK)
         return result;
@@ -209,7 +210,7 @@ wm_money_split (int64_t total, const int64_t *weights, int n, int64_t *shares,
 void
 wm_money_text (int64_t minor, int decimals, char *text)
 {
-  uint64_t size = minor < 0 ? 0 - (uint64_t) minor : (uint64_t) minor;
+  uint64_t size = minor < 0 ? 0 - (uint64_t)minor : (uint64_t)minor;
   uint64_t unit = 1;
 
   for (int i = 0; i < decimals; i++)

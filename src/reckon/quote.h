@@ -7,8 +7,8 @@
  * currency). One rounding a line: metal = mg price_per_g (10000 + loss) / 10^7, labour =
  * minutes rate / 60; tax per quote or per line, as the local rule says (a setting).
  *
- * Source: IEEE 754 and ISO 80000-1, rounding half to even; ISO 4217 for the decimals (from
- * memory).
+ * Source: IEEE 754 and ISO 80000-1, rounding half to even; ISO 4217 for the decimals
+ * (from memory).
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -34,11 +34,11 @@ typedef struct
 {
   int64_t metal_mg;
   int64_t price_per_g_minor;
-  int64_t loss_bp;      /* added for filing and sprue, 0..9999 */
+  int64_t loss_bp; /* added for filing and sprue, 0..9999 */
   int64_t minutes;
   int64_t rate_per_hour_minor;
   int64_t parts_minor;
-  int is_declined;      /* by the customer: reckoned, not added to the total */
+  int is_declined; /* by the customer: reckoned, not added to the total */
 } WmQuoteLine;
 
 typedef struct
@@ -52,7 +52,7 @@ typedef struct
 
 typedef struct
 {
-  int64_t net_minor;   /* of the lines not declined */
+  int64_t net_minor; /* of the lines not declined */
   int64_t tax_minor;
   int64_t total_minor;
 } WmQuoteSum;
@@ -68,12 +68,12 @@ int64_t wm_money_divide (int64_t amount, int64_t divisor, WmRounding rounding);
 /**
  * wm_quote_line:
  *
- * Returns: WM_OK; WM_NOT_POSITIVE for a negative input; WM_OUT_OF_RANGE (@which loss) from
- * 100 % on; WM_TOO_BIG when a product leaves 64 bits; @which metal_mg, price_per_g, loss,
- * minutes, rate_per_hour, parts
+ * Returns: WM_OK; WM_NOT_POSITIVE for a negative input; WM_OUT_OF_RANGE (@which loss)
+ * from 100 % on; WM_TOO_BIG when a product leaves 64 bits; @which metal_mg, price_per_g,
+ * loss, minutes, rate_per_hour, parts
  */
-WmResult wm_quote_line (const WmQuoteLine *line, WmRounding rounding,
-                        WmQuoteLineSum *out, const char **which);
+WmResult wm_quote_line (const WmQuoteLine *line, WmRounding rounding, WmQuoteLineSum *out,
+                        const char **which);
 
 /**
  * wm_quote:
@@ -82,9 +82,9 @@ WmResult wm_quote_line (const WmQuoteLine *line, WmRounding rounding,
  *
  * Returns: as wm_quote_line; WM_OUT_OF_RANGE (@which tax)
  */
-WmResult wm_quote (const WmQuoteLine *lines, int n_lines, int64_t tax_bp,
-                   WmTaxRule tax_rule, WmRounding rounding, WmQuoteLineSum *sums,
-                   WmQuoteSum *out, const char **which);
+WmResult
+wm_quote (const WmQuoteLine *lines, int n_lines, int64_t tax_bp, WmTaxRule tax_rule,
+          WmRounding rounding, WmQuoteLineSum *sums, WmQuoteSum *out, const char **which);
 
 /**
  * wm_money_split:

@@ -74,10 +74,10 @@ ring_model (const double *x, double *y, const void *fixed)
 }
 
 WmResult
-wm_ring_load (WmValue inside_mm, WmValue wire_mm, WmValue yield_mpa,
-              WmValue modulus_mpa, WmRingLoad *out, const char **which)
+wm_ring_load (WmValue inside_mm, WmValue wire_mm, WmValue yield_mpa, WmValue modulus_mpa,
+              WmRingLoad *out, const char **which)
 {
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_ABOVE ("inside", inside_mm, 0.0, 100.0),
     WM_ABOVE ("wire", wire_mm, 0.0, 20.0),
     WM_ABOVE ("yield_mpa", yield_mpa, 0.0, 3000.0),
@@ -94,7 +94,7 @@ wm_ring_load (WmValue inside_mm, WmValue wire_mm, WmValue yield_mpa,
     return wm_refuse (WM_OUT_OF_RANGE, "inside", which);
 
   wm_propagate (ring_model, NULL, x, 4, y, 12, WM_STEP_SLOPE);
-  *out = (WmRingLoad){ y[0], y[1], y[2], y[3], y[4],  y[5],
-                       y[6], y[7], y[8], y[9], y[10], y[11] };
+  *out = (WmRingLoad) { y[0], y[1], y[2], y[3], y[4],  y[5],
+                        y[6], y[7], y[8], y[9], y[10], y[11] };
   return WM_OK;
 }

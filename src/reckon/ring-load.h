@@ -7,9 +7,9 @@
  * at the side; unsoldered with the seam at the load. First yield with Winkler-Bach's
  * factor for the inner fibre of a curved bar. The force at which an unsoldered ring
  * is pulled open is Mp / R (seam at the side).
- * Valid for R / (d/2) from 1.5; the joint itself may be weaker (joint.h). Two straight legs
- * in pure tension, 2 A yield, are an upper limit reached only after a link has pulled
- * long: never the strength of a round ring.
+ * Valid for R / (d/2) from 1.5; the joint itself may be weaker (joint.h). Two straight
+ * legs in pure tension, 2 A yield, are an upper limit reached only after a link has
+ * pulled long: never the strength of a round ring.
  *
  * Source: Timoshenko, Strength of Materials I and II; Roark, circular rings (both from
  * memory); the constants 1/pi, 1/2 - 1/pi, pi/4 - 2/pi, pi/2 + 2 and 3 pi re-derived by
@@ -24,17 +24,17 @@
 typedef struct
 {
   WmValue mean_radius_mm;
-  WmValue curved_factor;      /* Winkler-Bach, inner fibre; 1 for a straight bar */
+  WmValue curved_factor; /* Winkler-Bach, inner fibre; 1 for a straight bar */
   WmValue plastic_moment_nmm;
-  WmValue open_yield_n;       /* seam at the side: first yield (curved bar) */
-  WmValue open_pull_n;        /* seam at the side: pulled open, with the axial force */
-  WmValue open_pull_plain_n;  /* the same without the axial force, Mp / R */
-  WmValue open_at_seam_n;     /* seam at the load: pulled open */
-  WmValue open_gap_mm_per_n;  /* opening of the seam at the side, elastic; NaN without E */
-  WmValue closed_yield_n;     /* soldered: first yield (curved bar) */
-  WmValue closed_limit_n;     /* soldered: plastic limit */
-  WmValue straight_limit_n;   /* 2 A yield: upper limit, never quoted as the strength */
-  WmValue gain;               /* closed_limit_n / open_pull_plain_n */
+  WmValue open_yield_n;      /* seam at the side: first yield (curved bar) */
+  WmValue open_pull_n;       /* seam at the side: pulled open, with the axial force */
+  WmValue open_pull_plain_n; /* the same without the axial force, Mp / R */
+  WmValue open_at_seam_n;    /* seam at the load: pulled open */
+  WmValue open_gap_mm_per_n; /* opening of the seam at the side, elastic; NaN without E */
+  WmValue closed_yield_n;    /* soldered: first yield (curved bar) */
+  WmValue closed_limit_n;    /* soldered: plastic limit */
+  WmValue straight_limit_n;  /* 2 A yield: upper limit, never quoted as the strength */
+  WmValue gain;              /* closed_limit_n / open_pull_plain_n */
 } WmRingLoad;
 
 /**

@@ -35,7 +35,7 @@ circumference_of (WmSizeScale scale, double size)
 static void
 size_model (const double *x, double *y, const void *fixed)
 {
-  double c = circumference_of (*(const WmSizeScale *) fixed, x[0]);
+  double c = circumference_of (*(const WmSizeScale *)fixed, x[0]);
 
   y[0] = c;
   y[1] = c / M_PI;
@@ -57,7 +57,7 @@ WmResult
 wm_ring_size (WmSizeScale scale, WmValue size, WmValue thickness_mm, WmRingSize *out,
               const char **which)
 {
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_FROM ("size", size, -10.0, MOST_MM),
     WM_FROM ("thickness", thickness_mm, 0.0, 20.0),
   };
@@ -65,7 +65,7 @@ wm_ring_size (WmSizeScale scale, WmValue size, WmValue thickness_mm, WmRingSize 
   WmValue y[5];
   WmResult result;
 
-  if ((int) scale < 0 || scale >= WM_N_SIZE_SCALES)
+  if ((int)scale < 0 || scale >= WM_N_SIZE_SCALES)
     return wm_refuse (WM_UNKNOWN_INPUT, "scale", which);
 
   result = wm_bounds_check (bounds, 2, which);
@@ -76,7 +76,7 @@ wm_ring_size (WmSizeScale scale, WmValue size, WmValue thickness_mm, WmRingSize 
   if (y[0].value < LEAST_MM || y[0].value > MOST_MM)
     return wm_refuse (WM_OUT_OF_RANGE, "size", which);
 
-  *out = (WmRingSize){ y[0], y[1], y[2], y[3], 0.0, 0.0, y[4] };
+  *out = (WmRingSize) { y[0], y[1], y[2], y[3], 0.0, 0.0, y[4] };
   out->uk_1250 = letter_position (y[0].value, 37.5, 1.25);
   /* D is the fourth letter, Z the twenty-sixth: 22 steps over 28.5 mm. */
   out->uk_1300 = letter_position (y[0].value, 41.5 - 3.0 * 28.5 / 22.0, 28.5 / 22.0);
@@ -86,7 +86,7 @@ wm_ring_size (WmSizeScale scale, WmValue size, WmValue thickness_mm, WmRingSize 
 void
 wm_ring_letter (double position, char *text)
 {
-  int whole = (int) floor (position);
+  int whole = (int)floor (position);
 
   text[0] = '\0';
   if (isnan (position) || whole < 1 || whole > 26)

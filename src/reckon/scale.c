@@ -17,7 +17,7 @@
 static WmResult
 check_points (WmPoint a, WmPoint b, const char *input, const char **which)
 {
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_FROM (input, wm_exact (a.x), -MAX_PX, MAX_PX),
     WM_FROM (input, wm_exact (a.y), -MAX_PX, MAX_PX),
     WM_FROM (input, wm_exact (b.x), -MAX_PX, MAX_PX),
@@ -30,7 +30,7 @@ check_points (WmPoint a, WmPoint b, const char *input, const char **which)
 WmResult
 wm_scale_check (const WmRuler *ruler, double *mm_per_px, const char **which)
 {
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_ABOVE ("scale_mm", ruler->length_mm, 0.0, MAX_MM),
     WM_FROM ("u_point_px", wm_exact (ruler->u_point_px), 0.0, 1000.0),
   };
@@ -54,7 +54,7 @@ WmResult
 wm_scale_measure (const WmRuler *ruler, const WmLie *lie, WmPoint a, WmPoint b,
                   double u_end_px, WmLength *out, const char **which)
 {
-  const WmBound end = WM_FROM ("u_end_px", wm_exact (u_end_px), 0.0, 1000.0);
+  const WmInputBound end = WM_FROM ("u_end_px", wm_exact (u_end_px), 0.0, 1000.0);
   double ruler_px = hypot (ruler->b.x - ruler->a.x, ruler->b.y - ruler->a.y);
   double span_px = hypot (b.x - a.x, b.y - a.y);
   double mm_per_px = 0.0;
@@ -75,10 +75,9 @@ wm_scale_measure (const WmRuler *ruler, const WmLie *lie, WmPoint a, WmPoint b,
 
   memset (&length, 0, sizeof length);
   length.raw_mm = mm_per_px * span_px;
-  length.from_reference_mm
-      = length.raw_mm * ruler->length_mm.u / ruler->length_mm.value;
-  length.from_reference_points_mm
-      = length.raw_mm * sqrt (2.0) * ruler->u_point_px / ruler_px;
+  length.from_reference_mm = length.raw_mm * ruler->length_mm.u / ruler->length_mm.value;
+  length.from_reference_points_mm =
+      length.raw_mm * sqrt (2.0) * ruler->u_point_px / ruler_px;
   length.from_ends_mm = mm_per_px * sqrt (2.0) * u_end_px;
   if (ruler->length_mm.u > ROUGH_REFERENCE * ruler->length_mm.value)
     length.warnings |= WM_LENGTH_REFERENCE_ROUGH;

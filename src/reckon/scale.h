@@ -28,9 +28,9 @@
 
 typedef struct
 {
-  WmPoint a, b;        /* ends on the photo, px */
-  WmValue length_mm;   /* true distance between them, above 0 */
-  double u_point_px;   /* of each end, per coordinate, 0 or more */
+  WmPoint a, b;      /* ends on the photo, px */
+  WmValue length_mm; /* true distance between them, above 0 */
+  double u_point_px; /* of each end, per coordinate, 0 or more */
 } WmRuler;
 
 /**

@@ -41,7 +41,8 @@ static Part
 moved (Part part, double sign, double shift)
 {
   Part out = { part.area, sign * part.first + shift * part.area,
-               part.second + 2.0 * shift * sign * part.first + shift * shift * part.area };
+               part.second + 2.0 * shift * sign * part.first
+                   + shift * shift * part.area };
 
   return out;
 }
@@ -80,8 +81,8 @@ rectangle (double width, double height)
 static Whole
 domed (double width, double side, double rise)
 {
-  const Part block
-      = { width * side, width * side * side / 2.0, width * pow (side, 3) / 3.0 };
+  const Part block = { width * side, width * side * side / 2.0,
+                       width * pow (side, 3) / 3.0 };
   double r = (width * width / 4.0 + rise * rise) / (2.0 * rise);
   double alpha = atan2 (width / 2.0, r - rise);
   Part dome = moved (segment (r, alpha), 1.0, side + rise - r);
@@ -93,8 +94,8 @@ static Whole
 tube (double outer, double bore)
 {
   double second = M_PI * (pow (outer, 4) - pow (bore, 4)) / 64.0;
-  Whole whole
-      = { M_PI * (outer * outer - bore * bore) / 4.0, second, 2.0 * second / outer };
+  Whole whole = { M_PI * (outer * outer - bore * bore) / 4.0, second,
+                  2.0 * second / outer };
 
   return whole;
 }
@@ -136,40 +137,40 @@ saddle (double diameter, double kept, double bow)
 }
 
 static Whole
-find_whole (WmShape shape, double width, double height, double extra)
+find_whole (WmSectionShape shape, double width, double height, double extra)
 {
   switch (shape)
     {
-    case WM_SHAPE_OVAL:
+    case WM_SECTION_OVAL:
       return ellipse (width, height);
-    case WM_SHAPE_RECTANGLE:
+    case WM_SECTION_RECTANGLE:
       return rectangle (width, height);
-    case WM_SHAPE_HALF_ROUND:
+    case WM_SECTION_HALF_ROUND:
       return domed (width, 0.0, height);
-    case WM_SHAPE_D:
+    case WM_SECTION_D:
       return domed (width, extra, height - extra);
-    case WM_SHAPE_TUBE:
+    case WM_SECTION_TUBE:
       return tube (height, extra);
-    case WM_SHAPE_FLATTED:
+    case WM_SECTION_FLATTED:
       return flatted (width, height);
-    case WM_SHAPE_SADDLE:
+    case WM_SECTION_SADDLE:
       return saddle (width, height, extra);
-    case WM_SHAPE_ROUND:
+    case WM_SECTION_ROUND:
     default:
       return ellipse (height, height);
     }
 }
 
 static int
-needs_width (WmShape shape)
+needs_width (WmSectionShape shape)
 {
-  return shape != WM_SHAPE_ROUND && shape != WM_SHAPE_TUBE;
+  return shape != WM_SECTION_ROUND && shape != WM_SECTION_TUBE;
 }
 
 static int
-needs_extra (WmShape shape)
+needs_extra (WmSectionShape shape)
 {
-  return shape == WM_SHAPE_D || shape == WM_SHAPE_TUBE || shape == WM_SHAPE_SADDLE;
+  return shape == WM_SECTION_D || shape == WM_SECTION_TUBE || shape == WM_SECTION_SADDLE;
 }
 
 /* What the shape itself asks of its measures. */
@@ -180,16 +181,16 @@ check_shape (const WmSection *s, const char *const *names, const char **which)
   double height = s->height_mm.value;
   double extra = s->extra_mm.value;
 
-  if (s->shape == WM_SHAPE_HALF_ROUND && height > width / 2.0 * (1.0 + 1e-9))
+  if (s->shape == WM_SECTION_HALF_ROUND && height > width / 2.0 * (1.0 + 1e-9))
     return wm_refuse (WM_OUT_OF_RANGE, names[1], which);
 
-  if ((s->shape == WM_SHAPE_D || s->shape == WM_SHAPE_TUBE) && extra >= height)
+  if ((s->shape == WM_SECTION_D || s->shape == WM_SECTION_TUBE) && extra >= height)
     return wm_refuse (WM_CONTRADICTION, names[2], which);
 
-  if (s->shape == WM_SHAPE_D && height - extra > width / 2.0 * (1.0 + 1e-9))
+  if (s->shape == WM_SECTION_D && height - extra > width / 2.0 * (1.0 + 1e-9))
     return wm_refuse (WM_OUT_OF_RANGE, names[1], which);
 
-  if (s->shape == WM_SHAPE_SADDLE && extra < width / 2.0)
+  if (s->shape == WM_SECTION_SADDLE && extra < width / 2.0)
     return wm_refuse (WM_OUT_OF_RANGE, names[2], which);
 
   return WM_OK;
@@ -198,14 +199,14 @@ check_shape (const WmSection *s, const char *const *names, const char **which)
 static WmResult
 check_section (const WmSection *s, const char *const *names, const char **which)
 {
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_ABOVE (names[1], s->height_mm, 0.0, MAX_MM),
     WM_ABOVE (names[0], s->width_mm, 0.0, MAX_MM),
     WM_ABOVE (names[2], s->extra_mm, 0.0, 10.0 * MAX_MM),
   };
   WmResult result;
 
-  if ((int) s->shape < 0 || s->shape >= WM_N_SHAPES)
+  if ((int)s->shape < 0 || s->shape >= WM_N_SECTION_SHAPES)
     return wm_refuse (WM_UNKNOWN_INPUT, "shape", which);
 
   result = wm_bounds_check (&bounds[0], 1, which);
@@ -223,7 +224,7 @@ static const char *const made_names[] = { "made_width", "made_height", "made_ext
 static void
 properties_model (const double *x, double *y, const void *fixed)
 {
-  Whole whole = find_whole (*(const WmShape *) fixed, x[0], x[1], x[2]);
+  Whole whole = find_whole (*(const WmSectionShape *)fixed, x[0], x[1], x[2]);
 
   y[0] = whole.area;
   y[1] = whole.second;
@@ -238,20 +239,20 @@ wm_section_properties (const WmSection *section, WmSectionProperties *out,
   WmValue y[3];
   WmResult result = check_section (section, plain_names, which);
 
-  if (result == WM_OK && section->shape >= WM_SHAPE_FLATTED
+  if (result == WM_OK && section->shape >= WM_SECTION_FLATTED
       && section->height_mm.value > section->width_mm.value)
     result = wm_refuse (WM_CONTRADICTION, "height", which);
   if (result != WM_OK)
     return result;
 
   wm_propagate (properties_model, &section->shape, x, 3, y, 3, WM_STEP_SLOPE);
-  *out = (WmSectionProperties){ y[0], y[1], y[2] };
+  *out = (WmSectionProperties) { y[0], y[1], y[2] };
   return WM_OK;
 }
 
 typedef struct
 {
-  WmShape made, worn;
+  WmSectionShape made, worn;
 } Shapes;
 
 /* x: made width, height, extra; worn width, height, extra; yield. */
@@ -259,7 +260,7 @@ static void
 left_model (const double *x, double *y, const void *fixed)
 {
   const Shapes *shapes = fixed;
-  int shares_wire = shapes->worn >= WM_SHAPE_FLATTED;
+  int shares_wire = shapes->worn >= WM_SECTION_FLATTED;
   Whole made = find_whole (shapes->made, x[0], x[1], x[2]);
   Whole worn = find_whole (shapes->worn, shares_wire ? x[1] : x[3], x[4], x[5]);
 
@@ -279,9 +280,9 @@ check_pair (const WmSection *made, const WmSection *worn, const char **which)
 {
   double u = hypot (made->height_mm.u, worn->height_mm.u);
 
-  if (made->shape >= WM_SHAPE_FLATTED
-      || (worn->shape >= WM_SHAPE_FLATTED && made->shape != WM_SHAPE_ROUND)
-      || (worn->shape < WM_SHAPE_FLATTED && made->shape != worn->shape))
+  if (made->shape >= WM_SECTION_FLATTED
+      || (worn->shape >= WM_SECTION_FLATTED && made->shape != WM_SECTION_ROUND)
+      || (worn->shape < WM_SECTION_FLATTED && made->shape != worn->shape))
     return wm_refuse (WM_CONTRADICTION, "shape", which);
 
   if (worn->height_mm.value > made->height_mm.value + WM_COVERAGE_FACTOR * u)
@@ -297,8 +298,8 @@ find_left (const WmSection *made, const WmSection *worn, WmValue yield_mpa,
            WmSectionLeft *out)
 {
   const Shapes shapes = { made->shape, worn->shape };
-  const WmValue x[] = { made->width_mm, made->height_mm, made->extra_mm, worn->width_mm,
-                        worn->height_mm, worn->extra_mm, yield_mpa };
+  const WmValue x[] = { made->width_mm,  made->height_mm, made->extra_mm, worn->width_mm,
+                        worn->height_mm, worn->extra_mm,  yield_mpa };
   int has_yield = yield_mpa.value > 0.0;
   WmValue y[8];
 
@@ -317,12 +318,12 @@ WmResult
 wm_section_left (const WmSection *made, const WmSection *worn, WmValue yield_mpa,
                  WmSectionLeft *out, const char **which)
 {
-  const WmBound yield = WM_FROM ("yield_mpa", yield_mpa, 0.0, 3000.0);
+  const WmInputBound yield = WM_FROM ("yield_mpa", yield_mpa, 0.0, 3000.0);
   WmSection now = *worn;
   WmSectionLeft left;
   WmResult result = check_section (made, made_names, which);
 
-  if (now.shape >= WM_SHAPE_FLATTED)
+  if (now.shape >= WM_SECTION_FLATTED)
     now.width_mm = made->height_mm;
   if (result == WM_OK)
     result = check_section (&now, plain_names, which);
@@ -334,7 +335,7 @@ wm_section_left (const WmSection *made, const WmSection *worn, WmValue yield_mpa
     return result;
 
   /* Within the uncertainty a hair more than new counts as new for a cut wire. */
-  if (now.shape >= WM_SHAPE_FLATTED && now.height_mm.value > now.width_mm.value)
+  if (now.shape >= WM_SECTION_FLATTED && now.height_mm.value > now.width_mm.value)
     now.height_mm.value = now.width_mm.value;
 
   find_left (made, &now, yield_mpa, &left);

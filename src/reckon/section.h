@@ -20,22 +20,22 @@
 /* Stored and spoken by number: never renumber. */
 typedef enum
 {
-  WM_SHAPE_ROUND = 0,      /* height: diameter */
-  WM_SHAPE_OVAL = 1,       /* width, height: full axes */
-  WM_SHAPE_RECTANGLE = 2,  /* width, height */
-  WM_SHAPE_HALF_ROUND = 3, /* width, height (rise of the dome, at most width / 2) */
-  WM_SHAPE_D = 4,          /* width, height (whole), extra: height of the straight sides */
-  WM_SHAPE_TUBE = 5,       /* height: outer diameter, extra: bore */
-  WM_SHAPE_FLATTED = 6,    /* round wire worn flat: width: diameter, height: kept */
-  WM_SHAPE_SADDLE = 7      /* worn by its mate: width: diameter, height: kept at the
-                              deepest, extra: inner radius of the mate's bow */
-} WmShape;
+  WM_SECTION_ROUND = 0,      /* height: diameter */
+  WM_SECTION_OVAL = 1,       /* width, height: full axes */
+  WM_SECTION_RECTANGLE = 2,  /* width, height */
+  WM_SECTION_HALF_ROUND = 3, /* width, height (rise of the dome, at most width / 2) */
+  WM_SECTION_D = 4,       /* width, height (whole), extra: height of the straight sides */
+  WM_SECTION_TUBE = 5,    /* height: outer diameter, extra: bore */
+  WM_SECTION_FLATTED = 6, /* round wire worn flat: width: diameter, height: kept */
+  WM_SECTION_SADDLE = 7   /* worn by its mate: width: diameter, height: kept at the
+                           deepest, extra: inner radius of the mate's bow */
+} WmSectionShape;
 
-#define WM_N_SHAPES 8
+#define WM_N_SECTION_SHAPES 8
 
 typedef struct
 {
-  WmShape shape;
+  WmSectionShape shape;
   WmValue width_mm;
   WmValue height_mm;
   WmValue extra_mm;
@@ -88,8 +88,8 @@ typedef struct
  * do not go together; otherwise as wm_section_properties, @which made_width, made_height,
  * made_extra, width, height, extra or yield_mpa
  */
-WmResult wm_section_left (const WmSection *made, const WmSection *worn,
-                          WmValue yield_mpa, WmSectionLeft *out, const char **which);
+WmResult wm_section_left (const WmSection *made, const WmSection *worn, WmValue yield_mpa,
+                          WmSectionLeft *out, const char **which);
 
 /**
  * wm_section_words:

@@ -17,7 +17,7 @@ weight_model (const double *x, double *y, const void *fixed)
 {
   double volume;
 
-  switch (*(const WmStockShape *) fixed)
+  switch (*(const WmStockShape *)fixed)
     {
     case WM_STOCK_SQUARE:
       volume = x[0] * x[0] * x[2];
@@ -44,7 +44,7 @@ WmResult
 wm_stock_weight (WmStockShape shape, WmValue a_mm, WmValue b_mm, WmValue length_mm,
                  WmValue density_g_cm3, WmValue *grams, const char **which)
 {
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_ABOVE ("first", a_mm, 0.0, MAX_MM),
     WM_FROM ("density", density_g_cm3, 0.5, 25.0),
     WM_ABOVE ("length", length_mm, 0.0, 1e6),
@@ -54,7 +54,7 @@ wm_stock_weight (WmStockShape shape, WmValue a_mm, WmValue b_mm, WmValue length_
   int has_b = shape == WM_STOCK_SHEET || shape == WM_STOCK_TUBE;
   WmResult result;
 
-  if ((int) shape < 0 || shape >= WM_N_STOCK_SHAPES)
+  if ((int)shape < 0 || shape >= WM_N_STOCK_SHAPES)
     return wm_refuse (WM_UNKNOWN_INPUT, "shape", which);
 
   result = wm_bounds_check (bounds, shape == WM_STOCK_SPHERE ? 2 : has_b ? 4 : 3, which);
@@ -73,7 +73,7 @@ strip_model (const double *x, double *y, const void *fixed)
 {
   double area = M_PI * x[0] * x[0] / 4.0;
 
-  if (*(const WmStripEdge *) fixed == WM_EDGE_ROUND)
+  if (*(const WmStripEdge *)fixed == WM_EDGE_ROUND)
     y[0] = (area - M_PI * x[1] * x[1] / 4.0) / x[1] + x[1];
   else
     y[0] = area / x[1];
@@ -83,7 +83,7 @@ static WmResult
 check_strip (WmValue first, const char *first_name, WmValue thickness, WmStripEdge edge,
              const char **which)
 {
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_ABOVE (first_name, first, 0.0, 1000.0),
     WM_ABOVE ("thickness", thickness, 0.0, 100.0),
   };
@@ -116,7 +116,7 @@ wire_model (const double *x, double *y, const void *fixed)
 {
   double area = x[0] * x[1];
 
-  if (*(const WmStripEdge *) fixed == WM_EDGE_ROUND)
+  if (*(const WmStripEdge *)fixed == WM_EDGE_ROUND)
     area = (x[0] - x[1]) * x[1] + M_PI * x[1] * x[1] / 4.0;
 
   y[0] = sqrt (4.0 * area / M_PI);
@@ -154,7 +154,7 @@ drawn_model (const double *x, double *y, const void *fixed)
 WmResult
 wm_drawn_wire (WmValue from_mm, WmValue to_mm, WmDrawn *out, const char **which)
 {
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_ABOVE ("from", from_mm, 0.0, 100.0),
     WM_ABOVE ("to", to_mm, 0.0, 100.0),
   };
@@ -169,7 +169,7 @@ wm_drawn_wire (WmValue from_mm, WmValue to_mm, WmDrawn *out, const char **which)
     return wm_refuse (WM_CONTRADICTION, "to", which);
 
   wm_propagate (drawn_model, NULL, x, 2, y, 2, WM_STEP_SLOPE);
-  *out = (WmDrawn){ y[0], y[1] };
+  *out = (WmDrawn) { y[0], y[1] };
   return WM_OK;
 }
 
@@ -177,7 +177,9 @@ wm_drawn_wire (WmValue from_mm, WmValue to_mm, WmDrawn *out, const char **which)
 static void
 refill_model (const double *x, double *y, const void *fixed)
 {
-  WmSection worn = { WM_SHAPE_FLATTED, { x[0], 0 }, { fmin (x[1], x[0]), 0 }, { 0, 0 } };
+  WmSection worn = {
+    WM_SECTION_FLATTED, { x[0], 0 }, { fmin (x[1], x[0]), 0 }, { 0, 0 }
+  };
   WmSectionProperties left = { { NAN, 0 } };
 
   wm_section_properties (&worn, &left, NULL);
@@ -188,7 +190,7 @@ WmResult
 wm_refill_weight (WmValue wire_mm, WmValue kept_mm, WmValue length_mm,
                   WmValue density_g_cm3, WmValue *grams, const char **which)
 {
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_ABOVE ("wire", wire_mm, 0.0, 100.0),
     WM_ABOVE ("kept", kept_mm, 0.0, 100.0),
     WM_ABOVE ("length", length_mm, 0.0, 1e4),
@@ -219,7 +221,7 @@ wm_alloy_density (const WmAlloyPart *parts, int n, double *density_g_cm3,
 
   for (int i = 0; i < n; i++)
     {
-      const WmBound bounds[] = {
+      const WmInputBound bounds[] = {
         WM_ABOVE ("parts", wm_exact (parts[i].parts), 0.0, 1001.0),
         WM_FROM ("parts", wm_exact (parts[i].density_g_cm3), 0.5, 25.0),
       };

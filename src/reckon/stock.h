@@ -3,9 +3,9 @@
  * Pure computation: no I/O, no GLib, no state; safe on any thread.
  *
  * Weight = volume times density (mm^3 times g/cm^3 is mg). Rolling and drawing keep the
- * volume. A round wire rolled to strip without growing longer: width = pi d^2 / (4 t) with
- * square edges, (pi d^2/4 - pi t^2/4) / t + t with round ones; real rolling also makes it
- * longer, so the width is the most that can come out.
+ * volume. A round wire rolled to strip without growing longer: width = pi d^2 / (4 t)
+ * with square edges, (pi d^2/4 - pi t^2/4) / t + t with round ones; real rolling also
+ * makes it longer, so the width is the most that can come out.
  *
  * Source: geometry; worked numbers of the trade reference (computed).
  *
@@ -29,12 +29,12 @@ typedef enum
 /**
  * wm_stock_weight:
  *
- * Returns: WM_OK and grams in @grams; WM_CONTRADICTION (@which second) for a bore not smaller
- * than the tube; otherwise @which shape, first, second, length, density
+ * Returns: WM_OK and grams in @grams; WM_CONTRADICTION (@which second) for a bore not
+ * smaller than the tube; otherwise @which shape, first, second, length, density
  */
-WmResult wm_stock_weight (WmStockShape shape, WmValue a_mm, WmValue b_mm,
-                          WmValue length_mm, WmValue density_g_cm3, WmValue *grams,
-                          const char **which);
+WmResult
+wm_stock_weight (WmStockShape shape, WmValue a_mm, WmValue b_mm, WmValue length_mm,
+                 WmValue density_g_cm3, WmValue *grams, const char **which);
 
 typedef enum
 {
@@ -56,8 +56,8 @@ WmResult wm_strip_from_wire (WmValue wire_mm, WmValue thickness_mm, WmStripEdge 
  *
  * The wire to start from; exact inverse of wm_strip_from_wire.
  *
- * Returns: WM_OK and the diameter in @wire_mm; WM_CONTRADICTION (@which width) when the strip
- * is narrower than thick; otherwise @which width, thickness
+ * Returns: WM_OK and the diameter in @wire_mm; WM_CONTRADICTION (@which width) when the
+ * strip is narrower than thick; otherwise @which width, thickness
  */
 WmResult wm_wire_for_strip (WmValue width_mm, WmValue thickness_mm, WmStripEdge edge,
                             WmValue *wire_mm, const char **which);
@@ -73,25 +73,25 @@ typedef struct
  *
  * Round wire drawn from one diameter to a smaller one.
  *
- * Returns: WM_OK; WM_CONTRADICTION (@which to) when it would grow; otherwise @which from, to
+ * Returns: WM_OK; WM_CONTRADICTION (@which to) when it would grow; otherwise @which from,
+ * to
  */
-WmResult wm_drawn_wire (WmValue from_mm, WmValue to_mm, WmDrawn *out,
-                        const char **which);
+WmResult wm_drawn_wire (WmValue from_mm, WmValue to_mm, WmDrawn *out, const char **which);
 
 /**
  * wm_refill_weight:
  *
  * Metal to bring a round wire worn flat to @kept_mm back to @wire_mm over @length_mm.
  *
- * Returns: WM_OK and grams; WM_LARGER_THAN_NEW (@which kept); otherwise @which wire, kept,
- * length, density
+ * Returns: WM_OK and grams; WM_LARGER_THAN_NEW (@which kept); otherwise @which wire,
+ * kept, length, density
  */
 WmResult wm_refill_weight (WmValue wire_mm, WmValue kept_mm, WmValue length_mm,
                            WmValue density_g_cm3, WmValue *grams, const char **which);
 
 typedef struct
 {
-  double parts;         /* per thousand by weight, above 0 */
+  double parts; /* per thousand by weight, above 0 */
   double density_g_cm3;
 } WmAlloyPart;
 

@@ -30,7 +30,7 @@ static WmResult
 check_inputs (WmValue share, int has_crack, WmValue left_mm, double minimum_mm,
               WmThresholds t, const char **which)
 {
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_FROM ("left", left_mm, 0.0, 100.0),
     WM_FROM ("minimum", wm_exact (minimum_mm), 0.0, 100.0),
     WM_FROM ("thresholds", wm_exact (t.watch), 0.0, 1.0),
@@ -39,8 +39,8 @@ check_inputs (WmValue share, int has_crack, WmValue left_mm, double minimum_mm,
     /* A reading may come out a little over as made; far over is a slip. */
     WM_FROM ("share", share, 0.0, 1.5),
   };
-  WmResult result
-      = wm_bounds_check (bounds, has_crack && isnan (share.value) ? 5 : 6, which);
+  WmResult result =
+      wm_bounds_check (bounds, has_crack && isnan (share.value) ? 5 : 6, which);
 
   if (result == WM_OK && !(t.watch >= t.repair && t.repair >= t.no_wear))
     result = wm_refuse (WM_CONTRADICTION, "thresholds", which);
@@ -53,8 +53,8 @@ wm_suggest (WmValue share_left, int has_crack, WmValue left_mm, double minimum_m
             WmThresholds thresholds, WmSuggestion *out, const char **which)
 {
   WmSuggestion s = { WM_SEVERITY_NO_WEAR, WM_SUGGEST_BY_CRACK, NAN };
-  WmResult result
-      = check_inputs (share_left, has_crack, left_mm, minimum_mm, thresholds, which);
+  WmResult result =
+      check_inputs (share_left, has_crack, left_mm, minimum_mm, thresholds, which);
 
   if (result != WM_OK)
     return result;

@@ -61,7 +61,7 @@ tongue_model (const double *x, double *y, const void *fixed)
 WmResult
 wm_tongue_load (const WmTongue *tongue, WmTongueLoad *out, const char **which)
 {
-  const WmBound bounds[] = {
+  const WmInputBound bounds[] = {
     WM_ABOVE ("width", tongue->width_mm, 0.0, 50.0),
     WM_ABOVE ("thickness", tongue->thickness_mm, 0.0, 10.0),
     WM_ABOVE ("length", tongue->length_mm, 0.0, 100.0),
@@ -85,7 +85,7 @@ wm_tongue_load (const WmTongue *tongue, WmTongueLoad *out, const char **which)
     return wm_refuse (WM_OUT_OF_RANGE, "press", which);
 
   wm_propagate (tongue_model, NULL, x, 6, y, 8, WM_STEP_WHOLE);
-  *out = (WmTongueLoad){ y[0], y[1], y[2], y[3], y[4], y[5], y[6], y[7], 0, 0 };
+  *out = (WmTongueLoad) { y[0], y[1], y[2], y[3], y[4], y[5], y[6], y[7], 0, 0 };
   out->takes_set = y[7].value + WM_COVERAGE_FACTOR * y[7].u > 1e-6 * length;
   out->is_hinge = y[7].value > 0.0
                   && tongue->press_mm.value >= PLASTIC_PRESS * y[4].value * (1.0 - 1e-12);

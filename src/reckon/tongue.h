@@ -33,16 +33,16 @@ typedef struct
 typedef struct
 {
   WmValue stiffness_n_mm;
-  WmValue force_n;        /* at full press; without a yield strength the elastic one */
-  WmValue strain;         /* at the root, ratio */
-  WmValue elastic_mpa;    /* stress if it stayed elastic */
+  WmValue force_n;     /* at full press; without a yield strength the elastic one */
+  WmValue strain;      /* at the root, ratio */
+  WmValue elastic_mpa; /* stress if it stayed elastic */
   /* NaN without a yield strength. */
   WmValue yield_press_mm; /* press at which it begins to set */
   WmValue yield_force_n;
   WmValue limit_force_n;
-  WmValue set_mm;         /* what it does not spring back */
-  int takes_set;          /* set may be over 0 within its expanded uncertainty */
-  int is_hinge;           /* pressed to the limit: it has lost its temper */
+  WmValue set_mm; /* what it does not spring back */
+  int takes_set;  /* set may be over 0 within its expanded uncertainty */
+  int is_hinge;   /* pressed to the limit: it has lost its temper */
 } WmTongueLoad;
 
 /**

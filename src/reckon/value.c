@@ -7,7 +7,7 @@
 #include <math.h>
 
 static WmResult
-check_bound (const WmBound *bound)
+check_bound (const WmInputBound *bound)
 {
   double v = bound->value.value;
 
@@ -31,7 +31,7 @@ check_bound (const WmBound *bound)
 }
 
 WmResult
-wm_bounds_check (const WmBound *bounds, int n_bounds, const char **which)
+wm_bounds_check (const WmInputBound *bounds, int n_bounds, const char **which)
 {
   for (int i = 0; i < n_bounds; i++)
     {

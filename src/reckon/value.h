@@ -46,12 +46,18 @@ typedef struct
   double low;
   double high;
   int low_is_open; /* true: low itself is refused */
-} WmBound;
+} WmInputBound;
 
 /* Above low, up to and including high. */
-#define WM_ABOVE(name, v, low, high) { name, v, low, high, 1 }
+#define WM_ABOVE(name, v, low, high)                                                     \
+  {                                                                                      \
+    name, v, low, high, 1                                                                \
+  }
 /* From low to high, both allowed. */
-#define WM_FROM(name, v, low, high) { name, v, low, high, 0 }
+#define WM_FROM(name, v, low, high)                                                      \
+  {                                                                                      \
+    name, v, low, high, 0                                                                \
+  }
 
 /**
  * wm_bounds_check:
@@ -62,7 +68,7 @@ typedef struct
  * value where the low bound is 0; WM_OUT_OF_RANGE otherwise (also for a negative
  * uncertainty, and for one as large as a value that must be above 0)
  */
-WmResult wm_bounds_check (const WmBound *bounds, int n_bounds, const char **which);
+WmResult wm_bounds_check (const WmInputBound *bounds, int n_bounds, const char **which);
 
 /**
  * wm_refuse:

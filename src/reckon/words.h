@@ -7,5 +7,5 @@
 #pragma once
 
 #ifndef N_
-# define N_(text) (text)
+#  define N_(text) (text)
 #endif

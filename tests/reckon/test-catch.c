@@ -71,8 +71,9 @@ catch_of (double friction, double front, double back)
 static void
 test_slopes (void)
 {
-  const double rows[][3] = { { .2, 30, 2.6365 }, { .2, 45, 4.5 }, { .2, 60, 8.8682 },
-                             { .3, 30, 3.1834 } };
+  const double rows[][3] = {
+    { .2, 30, 2.6365 }, { .2, 45, 4.5 }, { .2, 60, 8.8682 }, { .3, 30, 3.1834 }
+  };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
     {
@@ -87,7 +88,8 @@ test_slopes (void)
     }
 }
 
-/* Near atan (1/friction), 78.690 degrees for 0.2, the number is useless: none is given. */
+/* Near atan (1/friction), 78.690 degrees for 0.2, the number is useless: none is given.
+ */
 static void
 test_lock (void)
 {
@@ -140,8 +142,8 @@ test_refusals (void)
   g_assert_cmpint (wm_notch (wm_exact (.3), wm_exact (.3), wm_exact (0), &notch, &which),
                    ==, WM_CONTRADICTION);
   g_assert_cmpstr (which, ==, "depth");
-  g_assert_cmpint (wm_notch (wm_exact (0), wm_exact (.3), wm_exact (0), &notch, &which), ==,
-                   WM_NOT_POSITIVE);
+  g_assert_cmpint (wm_notch (wm_exact (0), wm_exact (.3), wm_exact (0), &notch, &which),
+                   ==, WM_NOT_POSITIVE);
   g_assert_cmpint (wm_notch (wm_exact (1), wm_exact (NAN), wm_exact (0), &notch, &which),
                    ==, WM_NOT_A_NUMBER);
 
@@ -162,7 +164,8 @@ main (int argc, char **argv)
   g_test_add_func ("/reckon/catch/inglis", test_inglis);
   g_test_add_func ("/reckon/catch/slopes", test_slopes);
   g_test_add_func ("/reckon/catch/lock", test_lock);
-  g_test_add_func ("/reckon/catch/little-engagement", test_little_engagement_needs_a_test);
+  g_test_add_func ("/reckon/catch/little-engagement",
+                   test_little_engagement_needs_a_test);
   g_test_add_func ("/reckon/catch/refusals", test_refusals);
   return g_test_run ();
 }

@@ -1,7 +1,7 @@
 /* test-chance.c: chances, evidence, value at risk
  *
- * Expected values: SciPy 1.10 and R 4.2 (Clopper-Pearson), NumPy for the series and Weibull
- * rows.
+ * Expected values: SciPy 1.10 and R 4.2 (Clopper-Pearson), NumPy for the series and
+ * Weibull rows.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -12,14 +12,17 @@
 static void
 test_equal (void)
 {
-  const double rows[][3] = { { .01, 12, 0.113615 }, { .02, 24, 0.384220 },
-                             { .005, 40, 0.181680 }, { .1, 6, 0.468559 } };
+  const double rows[][3] = { { .01, 12, 0.113615 },
+                             { .02, 24, 0.384220 },
+                             { .005, 40, 0.181680 },
+                             { .1, 6, 0.468559 } };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
     {
       WmSeriesChance c;
 
-      g_assert_cmpint (wm_chance_equal (rows[i][0], (int) rows[i][1], &c, NULL), ==, WM_OK);
+      g_assert_cmpint (wm_chance_equal (rows[i][0], (int)rows[i][1], &c, NULL), ==,
+                       WM_OK);
       wm_assert_near (c.chance, rows[i][2], 0.6e-6);
       g_assert_cmpfloat (c.at_least, <=, c.chance);
       g_assert_cmpfloat (c.chance, <=, c.at_most);
@@ -48,8 +51,10 @@ test_series (void)
 static void
 test_weibull (void)
 {
-  const double rows[][5] = { { 2.5, 12, 5, 1, 0.062662 }, { 2.5, 12, 10, 1, 0.156813 },
-                             { 2.5, 12, 10, .5, 0.078948 }, { 1, 12, 5, 1, 0.079956 },
+  const double rows[][5] = { { 2.5, 12, 5, 1, 0.062662 },
+                             { 2.5, 12, 10, 1, 0.156813 },
+                             { 2.5, 12, 10, .5, 0.078948 },
+                             { 1, 12, 5, 1, 0.079956 },
                              { 3, 10, 0, 5, 0.117503 } };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)

@@ -1,8 +1,8 @@
 /* test-edge.c: edges on grey profiles
  *
- * Expected values: profiles made here as exact pixel integrals of a blurred step at a known
- * place (error function), with and without noise of a known size; IEC 61966-2-1 for the
- * coded values.
+ * Expected values: profiles made here as exact pixel integrals of a blurred step at a
+ * known place (error function), with and without noise of a known size; IEC 61966-2-1 for
+ * the coded values.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -112,7 +112,8 @@ test_span_prefers_the_pair (void)
   add_step (grey, 130.0, -0.4, 1.0);
   add_step (grey, 135.0, 0.5, 1.0);
   g_assert_cmpint (
-      wm_edge_snap_span (grey, N, 1.0, 71.0, 132.0, 8.0, &first, &second, NULL), ==, WM_OK);
+      wm_edge_snap_span (grey, N, 1.0, 71.0, 132.0, 8.0, &first, &second, NULL), ==,
+      WM_OK);
   wm_assert_near (first.at, 70.0, 0.1);
   wm_assert_near (second.at, 130.0, 0.3);
 }
@@ -155,7 +156,8 @@ test_refusals (void)
   g_assert_cmpint (wm_edge_find (step, N, 1, 149, 8, -1, &edge, NULL), ==, WM_NO_EDGE);
   g_assert_cmpint (wm_edge_find (gap, N, 1, 100, 8, 0, &edge, NULL), ==, WM_NOT_A_NUMBER);
   g_assert_cmpint (wm_edge_find (step, 10, 1, 5, 8, 0, &edge, NULL), ==, WM_TOO_FEW);
-  g_assert_cmpint (wm_edge_find (step, N, 1, 500, 8, 0, &edge, NULL), ==, WM_OUT_OF_RANGE);
+  g_assert_cmpint (wm_edge_find (step, N, 1, 500, 8, 0, &edge, NULL), ==,
+                   WM_OUT_OF_RANGE);
   g_assert_cmpint (wm_edge_find (step, N, 1, 100, 0, 0, &edge, &which), ==,
                    WM_OUT_OF_RANGE);
   g_assert_cmpstr (which, ==, "reach_px");

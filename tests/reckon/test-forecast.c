@@ -11,20 +11,22 @@
 
 #include "near.h"
 
-#define V(t, h, u) { t, { h, u } }
+#define V(t, h, u)                                                                       \
+  {                                                                                      \
+    t, { h, u }                                                                          \
+  }
 
-static const WmVisitReading w1[]
-    = { V (0, 1.42, 0.02), V (1.5, 1.33, 0.02), V (3, 1.25, 0.02) };
-static const WmVisitReading w2[]
-    = { V (0, 1.50, .03), V (1, 1.46, .02), V (2, 1.43, .02), V (3.1, 1.37, .015),
-        V (4, 1.34, .015) };
+static const WmVisitReading w1[] = { V (0, 1.42, 0.02), V (1.5, 1.33, 0.02),
+                                     V (3, 1.25, 0.02) };
+static const WmVisitReading w2[] = { V (0, 1.50, .03), V (1, 1.46, .02), V (2, 1.43, .02),
+                                     V (3.1, 1.37, .015), V (4, 1.34, .015) };
 static const WmVisitReading w3[] = { V (0, 1.30, .03), V (2, 1.24, .03) };
-static const WmVisitReading w4[]
-    = { V (0, 1.50, .02), V (1, 1.45, .02), V (2, 1.30, .02), V (3, 1.31, .02) };
-static const WmVisitReading w5[]
-    = { V (0, 1.20, .02), V (1, 1.21, .02), V (2, 1.23, .02) };
-static const WmVisitReading w6[]
-    = { V (0, 1.10, .015), V (.5, 1.02, .015), V (1, 0.95, .015) };
+static const WmVisitReading w4[] = { V (0, 1.50, .02), V (1, 1.45, .02), V (2, 1.30, .02),
+                                     V (3, 1.31, .02) };
+static const WmVisitReading w5[] = { V (0, 1.20, .02), V (1, 1.21, .02),
+                                     V (2, 1.23, .02) };
+static const WmVisitReading w6[] = { V (0, 1.10, .015), V (.5, 1.02, .015),
+                                     V (1, 0.95, .015) };
 
 static WmForecast
 forecast_of (const WmVisitReading *visits, int n, double minimum)
@@ -119,8 +121,8 @@ static void
 test_kinds (void)
 {
   const WmVisitReading close[] = { V (0, 1.30, .005), V (0.2, 1.20, .005) };
-  const WmVisitReading slow[]
-      = { V (0, 2.000, .001), V (5, 1.999, .001), V (10, 1.998, .001) };
+  const WmVisitReading slow[] = { V (0, 2.000, .001), V (5, 1.999, .001),
+                                  V (10, 1.998, .001) };
   WmForecast f = forecast_of (w1, 3, 1.24);
 
   g_assert_cmpint (f.kind, ==, WM_FORECAST_DUE_NOW);
@@ -198,10 +200,14 @@ test_refusals (void)
     WmResult result;
     const char *which;
   } rows[] = {
-    { w1, 1, 0.8, WM_TOO_FEW, "visits" },          { w1, 0, 0.8, WM_TOO_FEW, "visits" },
-    { same, 2, 0.8, WM_DEGENERATE, "visits" },     { gap, 2, 0.8, WM_NOT_A_NUMBER, "visits" },
-    { sure, 2, 0.8, WM_NOT_POSITIVE, "visits" },   { gone, 2, 0.8, WM_NOT_POSITIVE, "visits" },
-    { w1, 3, 0.0, WM_NOT_POSITIVE, "minimum" },    { w1, 3, NAN, WM_NOT_A_NUMBER, "minimum" },
+    { w1, 1, 0.8, WM_TOO_FEW, "visits" },
+    { w1, 0, 0.8, WM_TOO_FEW, "visits" },
+    { same, 2, 0.8, WM_DEGENERATE, "visits" },
+    { gap, 2, 0.8, WM_NOT_A_NUMBER, "visits" },
+    { sure, 2, 0.8, WM_NOT_POSITIVE, "visits" },
+    { gone, 2, 0.8, WM_NOT_POSITIVE, "visits" },
+    { w1, 3, 0.0, WM_NOT_POSITIVE, "minimum" },
+    { w1, 3, NAN, WM_NOT_A_NUMBER, "minimum" },
     { w1, 3, 1000.0, WM_OUT_OF_RANGE, "minimum" },
   };
 
@@ -245,8 +251,10 @@ test_quantiles (void)
       wm_assert_near (wm_quantile_t (0.995, rows[i].degrees), rows[i].t995, 0.6e-4);
       if (rows[i].chi95 > 0)
         {
-          wm_assert_near (wm_quantile_chi2 (0.95, rows[i].degrees), rows[i].chi95, 0.6e-5);
-          wm_assert_near (wm_quantile_chi2 (0.99, rows[i].degrees), rows[i].chi99, 0.6e-5);
+          wm_assert_near (wm_quantile_chi2 (0.95, rows[i].degrees), rows[i].chi95,
+                          0.6e-5);
+          wm_assert_near (wm_quantile_chi2 (0.99, rows[i].degrees), rows[i].chi99,
+                          0.6e-5);
         }
     }
 

@@ -17,13 +17,13 @@ static const WmHeatMetal gold18 = { 885, 600, 690, 0 };
 /* Hard, medium and easy as in the worked example; solidus of hard 730. */
 static const WmHeatSolder silver[] = { { 730, 745 }, { 705, 720 }, { 690, 705 } };
 
-static const WmHeatStone diamond = { WM_STONE_MAY_STAY, 700, 900, 1, 0 };
-static const WmHeatStone sapphire = { WM_STONE_MAY_STAY, 1600, NAN, 1, 0 };
-static const WmHeatStone spinel = { WM_STONE_GUARD, 900, NAN, 1, 0 };
-static const WmHeatStone topaz = { WM_STONE_OUT, 250, NAN, 1, 0 };
-static const WmHeatStone opal = { WM_STONE_NEVER, 60, NAN, 1, 0 };
-static const WmHeatStone enamel = { WM_STONE_NEVER, 500, NAN, 0, 0 };
-static const WmHeatStone unknown = { WM_STONE_UNKNOWN, NAN, NAN, 1, 0 };
+static const WmHeatStone diamond = { WM_HEAT_STONE_STAYS, 700, 900, 1, 0 };
+static const WmHeatStone sapphire = { WM_HEAT_STONE_STAYS, 1600, NAN, 1, 0 };
+static const WmHeatStone spinel = { WM_HEAT_STONE_GUARD, 900, NAN, 1, 0 };
+static const WmHeatStone topaz = { WM_HEAT_STONE_OUT, 250, NAN, 1, 0 };
+static const WmHeatStone opal = { WM_HEAT_STONE_NEVER, 60, NAN, 1, 0 };
+static const WmHeatStone enamel = { WM_HEAT_STONE_NEVER, 500, NAN, 0, 0 };
+static const WmHeatStone unknown = { WM_HEAT_STONE_UNKNOWN, NAN, NAN, 1, 0 };
 
 static WmHeatStep
 judge (const WmHeatMetal *metal, const WmHeatSolder *solder, const WmOldJoint *joints,
@@ -47,7 +47,7 @@ test_sterling (void)
   g_assert_cmpint (step.verdict, ==, WM_HEAT_WARN);
   g_assert_cmpuint (step.reasons, ==, WM_HEAT_METAL_CLOSE);
   g_assert_true (isnan (step.margin_joints_k));
-  g_assert_cmpint (step.temper, ==, WM_TEMPER_SOFT_WHOLE);
+  g_assert_cmpint (step.temper, ==, WM_HEAT_TEMPER_SOFT_WHOLE);
 
   step = judge (&sterling, &silver[1], &hard, 1, NULL, 0, NULL);
   wm_assert_near (step.working_c, 750, 1e-9);
@@ -65,7 +65,7 @@ test_gold (void)
 
   wm_assert_near (step.margin_metal_k, 55, 1e-9);
   g_assert_cmpint (step.verdict, ==, WM_HEAT_PASS);
-  g_assert_cmpint (step.temper, ==, WM_TEMPER_SOFT_NEAR);
+  g_assert_cmpint (step.temper, ==, WM_HEAT_TEMPER_SOFT_NEAR);
 
   step = judge (&gold18, &solder, &soft, 1, NULL, 0, NULL);
   wm_assert_near (step.margin_joints_k, 183 - 830, 1e-9);
@@ -77,7 +77,8 @@ test_gold (void)
 static void
 test_unknown_joint (void)
 {
-  const WmOldJoint joints[] = { { WM_OLD_JOINT_KNOWN, 850 }, { WM_OLD_JOINT_UNKNOWN, 0 } };
+  const WmOldJoint joints[] = { { WM_OLD_JOINT_KNOWN, 850 },
+                                { WM_OLD_JOINT_UNKNOWN, 0 } };
   const WmHeatSolder easy = { 640, 655 };
   WmHeatStep step = judge (&gold18, &easy, joints, 2, NULL, 0, NULL);
 
@@ -89,7 +90,9 @@ test_unknown_joint (void)
 static void
 test_stones (void)
 {
-  const WmHeatStone stones[] = { diamond, sapphire, spinel, topaz, opal, enamel, unknown };
+  const WmHeatStone stones[] = {
+    diamond, sapphire, spinel, topaz, opal, enamel, unknown
+  };
   const WmHeatSolder low = { 620, 650 };
   const WmHeatSolder platinum = { 1450, 1500 };
   const WmHeatMetal pt = { 1780, 1000, 950, 0 };
@@ -160,13 +163,16 @@ static void
 test_order (void)
 {
   /* easy, hard, medium, hard again: hottest first, equals in their order. */
-  const WmHeatSolder joints[] = { { 690, 705 }, { 740, 780 }, { 705, 720 }, { 740, 780 } };
+  const WmHeatSolder joints[] = {
+    { 690, 705 }, { 740, 780 }, { 705, 720 }, { 740, 780 }
+  };
   const WmHeatSolder apart[] = { { 640, 655 }, { 790, 830 } };
   double margins[4];
   int order[4];
   int a = 0, b = 0;
 
-  g_assert_cmpint (wm_heat_order (joints, 4, 30, order, margins, &a, &b, NULL), ==, WM_OK);
+  g_assert_cmpint (wm_heat_order (joints, 4, 30, order, margins, &a, &b, NULL), ==,
+                   WM_OK);
   g_assert_cmpint (order[0], ==, 1);
   g_assert_cmpint (order[1], ==, 3);
   g_assert_cmpint (order[2], ==, 2);
@@ -188,7 +194,8 @@ test_order (void)
 static void
 test_hotter_is_never_safer (void)
 {
-  const WmOldJoint joints[] = { { WM_OLD_JOINT_KNOWN, 760 }, { WM_OLD_JOINT_UNKNOWN, 0 } };
+  const WmOldJoint joints[] = { { WM_OLD_JOINT_KNOWN, 760 },
+                                { WM_OLD_JOINT_UNKNOWN, 0 } };
   const WmHeatStone stones[] = { diamond, spinel, topaz };
   WmStoneAdvice advice[3], before[3] = { 0 };
   WmHeatVerdict verdict = WM_HEAT_PASS;
@@ -214,7 +221,7 @@ test_refusals (void)
   const WmHeatSolder upside_down = { 800, 700 };
   const WmHeatSolder cold = { NAN, -5 };
   const WmOldJoint joint = { WM_OLD_JOINT_KNOWN, NAN };
-  const WmHeatStone stone = { WM_STONE_MAY_STAY, NAN, NAN, 1, 0 };
+  const WmHeatStone stone = { WM_HEAT_STONE_STAYS, NAN, NAN, 1, 0 };
   WmHeatPiece piece = { &sterling, 30, NULL, 0, NULL, 0 };
   const char *which = NULL;
   WmHeatStep step;

@@ -153,12 +153,11 @@ test_refusals (void)
     double angle, wire, gap;
     WmResult result;
     const char *which;
-  } rows[] = { { 9, 1, .05, WM_OUT_OF_RANGE, "angle" },
-               { 91, 1, .05, WM_OUT_OF_RANGE, "angle" },
-               { NAN, 1, .05, WM_NOT_A_NUMBER, "angle" },
-               { 90, 0, .05, WM_NOT_POSITIVE, "area" },
-               { 90, 1, 0, WM_NOT_POSITIVE, "gap" },
-               { 90, 1, -1, WM_NOT_POSITIVE, "gap" } };
+  } rows[] = {
+    { 9, 1, .05, WM_OUT_OF_RANGE, "angle" },   { 91, 1, .05, WM_OUT_OF_RANGE, "angle" },
+    { NAN, 1, .05, WM_NOT_A_NUMBER, "angle" }, { 90, 0, .05, WM_NOT_POSITIVE, "area" },
+    { 90, 1, 0, WM_NOT_POSITIVE, "gap" },      { 90, 1, -1, WM_NOT_POSITIVE, "gap" }
+  };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
     {

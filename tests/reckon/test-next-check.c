@@ -14,8 +14,9 @@
 static WmForecast
 forecast_from (double t1, double t2, double h0, double h1, double h2, double u)
 {
-  const WmVisitReading visits[]
-      = { { 0, { h0, u } }, { t1, { h1, u } }, { t2, { h2, u } } };
+  const WmVisitReading visits[] = { { 0, { h0, u } },
+                                    { t1, { h1, u } },
+                                    { t2, { h2, u } } };
   WmForecast f;
 
   g_assert_cmpint (wm_forecast (visits, 3, 0.80, -1.0, &f, NULL), ==, WM_OK);
@@ -30,7 +31,7 @@ test_customary_caps (void)
   WmDate due;
 
   g_assert_cmpint (wm_next_check (&w1, 20782, 12, NULL, 0, &check, NULL), ==, WM_OK);
-  g_assert_cmpint ((int) check.forecast_months, ==, 34);
+  g_assert_cmpint ((int)check.forecast_months, ==, 34);
   g_assert_cmpint (check.months, ==, 12);
   g_assert_cmpint (check.reason, ==, WM_CHECK_CUSTOMARY);
   due = wm_day_to_date (check.due_day);
@@ -71,8 +72,8 @@ test_factors (void)
   const double many[] = { 0.5, 0.5, 0.5, 0.5 };
   WmNextCheck check;
 
-  g_assert_cmpint (
-      wm_next_check (NULL, 0, 12, half_and_three_quarters, 2, &check, NULL), ==, WM_OK);
+  g_assert_cmpint (wm_next_check (NULL, 0, 12, half_and_three_quarters, 2, &check, NULL),
+                   ==, WM_OK);
   g_assert_cmpint (check.months, ==, 4);
   g_assert_cmpint (check.reason, ==, WM_CHECK_SHORTENED);
   g_assert_cmpint (wm_next_check (NULL, 0, 12, many, 4, &check, NULL), ==, WM_OK);
@@ -89,8 +90,7 @@ test_never_beyond_customary (void)
   for (int customary = 1; customary <= 60; customary++)
     for (double loss = 0.001; loss < 0.5; loss *= 1.7)
       {
-        WmForecast f
-            = forecast_from (1, 2, 2.0, 2.0 - loss, 2.0 - 2.0 * loss, 0.005);
+        WmForecast f = forecast_from (1, 2, 2.0, 2.0 - loss, 2.0 - 2.0 * loss, 0.005);
         WmNextCheck check;
 
         g_assert_cmpint (wm_next_check (&f, 20782, customary, NULL, 0, &check, NULL), ==,

@@ -1,9 +1,9 @@
 /* test-plane.c: lengths through a known rectangle
  *
  * Expected values: cases R1 and R2 from OpenCV 4.6 getPerspectiveTransform and
- * findHomography (agreeing to 1e-13), uncertainties from the numerical Jacobian with a Monte
- * Carlo run of 20,000 draws beside them; GSL's singular values as a second way to the
- * same matrix.
+ * findHomography (agreeing to 1e-13), uncertainties from the numerical Jacobian with a
+ * Monte Carlo run of 20,000 draws beside them; GSL's singular values as a second way to
+ * the same matrix.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -43,7 +43,7 @@ assert_maps (const WmPlane *plane, double x, double y, double mm_x, double mm_y)
 {
   WmPoint mm = { 0, 0 };
 
-  g_assert_cmpint (wm_plane_map (plane, (WmPoint){ x, y }, &mm), ==, WM_OK);
+  g_assert_cmpint (wm_plane_map (plane, (WmPoint) { x, y }, &mm), ==, WM_OK);
   wm_assert_near (mm.x, mm_x, 1e-9);
   wm_assert_near (mm.y, mm_y, 1e-9);
 }
@@ -51,10 +51,11 @@ assert_maps (const WmPlane *plane, double x, double y, double mm_x, double mm_y)
 static void
 test_r1 (void)
 {
-  static const double expected[9]
-      = { 7.329721961682e-02,  4.791217337338e-03, -3.172206159540e+01,
-          2.617625896579e-03,  7.292827497910e-02, -2.426965331275e+01,
-          -1.034570116453e-05, 1.500556831154e-04, 1.0 };
+  static const double expected[9] = {
+    7.329721961682e-02,  4.791217337338e-03, -3.172206159540e+01,
+    2.617625896579e-03,  7.292827497910e-02, -2.426965331275e+01,
+    -1.034570116453e-05, 1.500556831154e-04, 1.0
+  };
   WmPlane plane = plane_r1 (1.0);
 
   g_assert_cmpint (wm_plane_solve (&plane, NULL), ==, WM_OK);
@@ -95,9 +96,10 @@ test_against_gsl (void)
     {
       double x = plane.corners[i].x / 300.0;
       double y = plane.corners[i].y / 300.0;
-      const double rows[2][9]
-          = { { 0, 0, 0, -x, -y, -1, to[i].y * x, to[i].y * y, to[i].y },
-              { x, y, 1, 0, 0, 0, -to[i].x * x, -to[i].x * y, -to[i].x } };
+      const double rows[2][9] = {
+        { 0, 0, 0, -x, -y, -1, to[i].y * x, to[i].y * y, to[i].y },
+        { x, y, 1, 0, 0, 0, -to[i].x * x, -to[i].x * y, -to[i].x }
+      };
 
       for (int r = 0; r < 2; r++)
         for (int c = 0; c < 9; c++)
@@ -130,14 +132,42 @@ test_uncertainty (void)
     WmPoint a, b;
     double length, corners, reference, ends, u, monte_carlo;
   } rows[] = {
-    { 1.0, { 600, 600 }, { 1500, 400 }, 63.717650, 0.062417, 0.036198, 0.098086,
-      0.121767, 0.121518 },
-    { 1.0, { 1000, 700 }, { 1060, 700 }, 4.046094, 0.003213, 0.002362, 0.095378,
-      0.095461, 0.095425 },
-    { 0.5, { 1000, 700 }, { 1060, 700 }, 4.046094, 0.001606, 0.002362, 0.047689,
-      0.047774, 0.047767 },
-    { 1.0, { 2000, 1400 }, { 2060, 1400 }, 3.756657, 0.014086, 0.002192, 0.089058,
-      0.090191, 0.090366 },
+    { 1.0,
+      { 600, 600 },
+      { 1500, 400 },
+      63.717650,
+      0.062417,
+      0.036198,
+      0.098086,
+      0.121767,
+      0.121518 },
+    { 1.0,
+      { 1000, 700 },
+      { 1060, 700 },
+      4.046094,
+      0.003213,
+      0.002362,
+      0.095378,
+      0.095461,
+      0.095425 },
+    { 0.5,
+      { 1000, 700 },
+      { 1060, 700 },
+      4.046094,
+      0.001606,
+      0.002362,
+      0.047689,
+      0.047774,
+      0.047767 },
+    { 1.0,
+      { 2000, 1400 },
+      { 2060, 1400 },
+      3.756657,
+      0.014086,
+      0.002192,
+      0.089058,
+      0.090191,
+      0.090366 },
   };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
@@ -165,8 +195,8 @@ test_far_outside_warns (void)
   WmLength length;
 
   g_assert_cmpint (wm_plane_solve (&plane, NULL), ==, WM_OK);
-  g_assert_cmpint (wm_plane_measure (&plane, NULL, (WmPoint){ 2500, 700 },
-                                     (WmPoint){ 2600, 700 }, 1.0, &length, NULL),
+  g_assert_cmpint (wm_plane_measure (&plane, NULL, (WmPoint) { 2500, 700 },
+                                     (WmPoint) { 2600, 700 }, 1.0, &length, NULL),
                    ==, WM_OK);
   g_assert_cmpuint (length.warnings & WM_LENGTH_FAR_OUTSIDE, !=, 0);
 }
@@ -188,7 +218,10 @@ test_refusals (void)
     { { { 0, 0 }, { 40, 0 }, { 40, 40 }, { 0, 40 } }, 10, 1, WM_TOO_SHORT, "plane" },
     { { { NAN, 0 }, { 90, 0 }, { 90, 90 }, { 0, 90 } }, 10, 1, WM_NOT_A_NUMBER, "plane" },
     { { { 0, 0 }, { 90, 0 }, { 90, 90 }, { 0, 90 } }, 0, 1, WM_NOT_POSITIVE, "plane_mm" },
-    { { { 0, 0 }, { 90, 0 }, { 90, 90 }, { 0, 90 } }, 10, -1, WM_NOT_POSITIVE,
+    { { { 0, 0 }, { 90, 0 }, { 90, 90 }, { 0, 90 } },
+      10,
+      -1,
+      WM_NOT_POSITIVE,
       "u_point_px" },
   };
 
@@ -217,10 +250,12 @@ test_horizon (void)
 
   g_assert_cmpint (wm_plane_solve (&plane, NULL), ==, WM_OK);
   /* The denominator of R2 vanishes at x = 1 / 3.5856e-4 on the line y = 0. */
-  g_assert_cmpint (wm_plane_map (&plane, (WmPoint){ 2788, 0 }, &mm), ==, WM_OUT_OF_RANGE);
-  g_assert_cmpint (wm_plane_map (&plane, (WmPoint){ 9000, 0 }, &mm), ==, WM_OUT_OF_RANGE);
-  g_assert_cmpint (wm_plane_measure (&plane, NULL, (WmPoint){ 300, 250 },
-                                     (WmPoint){ 2788, 0 }, 1.0, &length, &which),
+  g_assert_cmpint (wm_plane_map (&plane, (WmPoint) { 2788, 0 }, &mm), ==,
+                   WM_OUT_OF_RANGE);
+  g_assert_cmpint (wm_plane_map (&plane, (WmPoint) { 9000, 0 }, &mm), ==,
+                   WM_OUT_OF_RANGE);
+  g_assert_cmpint (wm_plane_measure (&plane, NULL, (WmPoint) { 300, 250 },
+                                     (WmPoint) { 2788, 0 }, 1.0, &length, &which),
                    ==, WM_OUT_OF_RANGE);
   g_assert_cmpstr (which, ==, "span");
 }

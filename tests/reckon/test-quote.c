@@ -1,6 +1,7 @@
 /* test-quote.c: money
  *
- * Expected values: exact decimal arithmetic outside; rounding rows of IEEE 754 half to even.
+ * Expected values: exact decimal arithmetic outside; rounding rows of IEEE 754 half to
+ * even.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -17,18 +18,29 @@ test_divide (void)
   {
     int64_t amount, by, even, up;
   } rows[] = {
-    { 5, 2, 2, 3 },   { 7, 2, 4, 4 },    { -5, 2, -2, -3 }, { -7, 2, -4, -4 },
-    { 1, 3, 0, 0 },   { 2, 3, 1, 1 },    { 10, 4, 2, 3 },   { 6, 4, 2, 2 },
+    { 5, 2, 2, 3 },
+    { 7, 2, 4, 4 },
+    { -5, 2, -2, -3 },
+    { -7, 2, -4, -4 },
+    { 1, 3, 0, 0 },
+    { 2, 3, 1, 1 },
+    { 10, 4, 2, 3 },
+    { 6, 4, 2, 2 },
     /* thousandths to hundredths: 0.125 0.135 2.345 2.355 -2.345 1.005 */
-    { 125, 10, 12, 13 },     { 135, 10, 14, 14 },     { 2345, 10, 234, 235 },
-    { 2355, 10, 236, 236 },  { -2345, 10, -234, -235 }, { 1005, 10, 100, 101 },
-    { INT64_MIN, 1, INT64_MIN, INT64_MIN }, { INT64_MAX, INT64_MAX, 1, 1 },
+    { 125, 10, 12, 13 },
+    { 135, 10, 14, 14 },
+    { 2345, 10, 234, 235 },
+    { 2355, 10, 236, 236 },
+    { -2345, 10, -234, -235 },
+    { 1005, 10, 100, 101 },
+    { INT64_MIN, 1, INT64_MIN, INT64_MIN },
+    { INT64_MAX, INT64_MAX, 1, 1 },
   };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
     {
-      g_assert_cmpint (wm_money_divide (rows[i].amount, rows[i].by, WM_ROUND_HALF_EVEN), ==,
-                       rows[i].even);
+      g_assert_cmpint (wm_money_divide (rows[i].amount, rows[i].by, WM_ROUND_HALF_EVEN),
+                       ==, rows[i].even);
       g_assert_cmpint (wm_money_divide (rows[i].amount, rows[i].by, WM_ROUND_HALF_UP), ==,
                        rows[i].up);
     }
@@ -77,9 +89,9 @@ test_lines (void)
   WmQuoteLineSum sums[3];
   WmQuoteSum total, by_line;
 
-  g_assert_cmpint (wm_quote (lines, 3, 1900, WM_TAX_ON_TOTAL, WM_ROUND_HALF_EVEN, sums,
-                             &total, NULL),
-                   ==, WM_OK);
+  g_assert_cmpint (
+      wm_quote (lines, 3, 1900, WM_TAX_ON_TOTAL, WM_ROUND_HALF_EVEN, sums, &total, NULL),
+      ==, WM_OK);
   g_assert_cmpint (sums[1].net_minor, ==, 22243);
   g_assert_cmpint (total.net_minor, ==, 4832 + 2333);
   g_assert_cmpint (total.tax_minor, ==, 1361); /* 7165 x 0.19 = 1361.35 */
@@ -121,8 +133,12 @@ test_text (void)
     int64_t minor;
     int decimals;
     const char *text;
-  } rows[] = { { 12468, 2, "124.68" },      { 5, 2, "0.05" },     { -1205, 2, "-12.05" },
-               { 34793, 0, "34793" },       { 72252, 3, "72.252" }, { 0, 2, "0.00" },
+  } rows[] = { { 12468, 2, "124.68" },
+               { 5, 2, "0.05" },
+               { -1205, 2, "-12.05" },
+               { 34793, 0, "34793" },
+               { 72252, 3, "72.252" },
+               { 0, 2, "0.00" },
                { INT64_MIN, 2, "-92233720368547758.08" } };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)

@@ -31,8 +31,8 @@ test_worked (void)
       WmRingLoad load;
 
       g_assert_cmpint (wm_ring_load (wm_exact (rows[i].inside), wm_exact (rows[i].d),
-                                     wm_exact (rows[i].yield), wm_exact (rows[i].e), &load,
-                                     NULL),
+                                     wm_exact (rows[i].yield), wm_exact (rows[i].e),
+                                     &load, NULL),
                        ==, WM_OK);
       wm_assert_near (load.mean_radius_mm.value, rows[i].r, 1e-12);
       wm_assert_near (load.curved_factor.value, rows[i].k, 0.6e-5);
@@ -140,8 +140,8 @@ test_refusals (void)
       WmRingLoad load;
 
       g_assert_cmpint (wm_ring_load (wm_exact (rows[i].inside), wm_exact (rows[i].wire),
-                                     wm_exact (rows[i].yield), wm_exact (rows[i].e), &load,
-                                     &which),
+                                     wm_exact (rows[i].yield), wm_exact (rows[i].e),
+                                     &load, &which),
                        ==, rows[i].result);
       g_assert_cmpstr (which, ==, rows[i].which);
     }

@@ -22,8 +22,8 @@ size_of (WmSizeScale scale, double size, double thickness)
 static void
 test_iso (void)
 {
-  const double rows[][2]
-      = { { 49, 15.6 }, { 52, 16.6 }, { 54, 17.2 }, { 57, 18.1 }, { 60, 19.1 }, { 72, 22.9 } };
+  const double rows[][2] = { { 49, 15.6 }, { 52, 16.6 }, { 54, 17.2 },
+                             { 57, 18.1 }, { 60, 19.1 }, { 72, 22.9 } };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
     wm_assert_near (size_of (WM_SIZE_CIRCUMFERENCE, rows[i][0], 0).diameter_mm.value,
@@ -33,9 +33,9 @@ test_iso (void)
 static void
 test_us (void)
 {
-  const double rows[][2] = { { 3, 44.2 },  { 4, 46.8 },  { 5, 49.3 },  { 6, 51.9 },
-                             { 6.5, 53.1 }, { 7, 54.4 },  { 8, 57.0 },  { 9, 59.5 },
-                             { 10, 62.1 }, { 11, 64.6 }, { 12, 67.2 } };
+  const double rows[][2] = { { 3, 44.2 },   { 4, 46.8 },  { 5, 49.3 }, { 6, 51.9 },
+                             { 6.5, 53.1 }, { 7, 54.4 },  { 8, 57.0 }, { 9, 59.5 },
+                             { 10, 62.1 },  { 11, 64.6 }, { 12, 67.2 } };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
     {
@@ -87,18 +87,19 @@ test_refusals (void)
   const char *which = NULL;
   WmRingSize s;
 
-  g_assert_cmpint (wm_ring_size (WM_SIZE_CIRCUMFERENCE, wm_exact (20), wm_exact (0), &s,
-                                 &which),
-                   ==, WM_OUT_OF_RANGE);
+  g_assert_cmpint (
+      wm_ring_size (WM_SIZE_CIRCUMFERENCE, wm_exact (20), wm_exact (0), &s, &which), ==,
+      WM_OUT_OF_RANGE);
   g_assert_cmpstr (which, ==, "size");
-  g_assert_cmpint (wm_ring_size (WM_SIZE_DIAMETER, wm_exact (54), wm_exact (0), &s, &which),
-                   ==, WM_OUT_OF_RANGE);
-  g_assert_cmpint (wm_ring_size (WM_SIZE_US, wm_exact (NAN), wm_exact (0), &s, &which), ==,
-                   WM_NOT_A_NUMBER);
+  g_assert_cmpint (
+      wm_ring_size (WM_SIZE_DIAMETER, wm_exact (54), wm_exact (0), &s, &which), ==,
+      WM_OUT_OF_RANGE);
+  g_assert_cmpint (wm_ring_size (WM_SIZE_US, wm_exact (NAN), wm_exact (0), &s, &which),
+                   ==, WM_NOT_A_NUMBER);
   g_assert_cmpint (wm_ring_size (WM_SIZE_US, wm_exact (6), wm_exact (-1), &s, &which), ==,
                    WM_NOT_POSITIVE);
   g_assert_cmpstr (which, ==, "thickness");
-  g_assert_cmpint (wm_ring_size ((WmSizeScale) 7, wm_exact (6), wm_exact (0), &s, &which),
+  g_assert_cmpint (wm_ring_size ((WmSizeScale)7, wm_exact (6), wm_exact (0), &s, &which),
                    ==, WM_UNKNOWN_INPUT);
 }
 

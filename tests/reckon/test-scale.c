@@ -64,8 +64,8 @@ test_budget_b (void)
   WmLie lie = { 0.0, 1.0, 200.0, 5.0 };
   WmLength length;
 
-  g_assert_cmpint (wm_scale_measure (&ruler, &lie, (WmPoint){ 0, 0 },
-                                     (WmPoint){ 160, 0 }, 1.0, &length, NULL),
+  g_assert_cmpint (wm_scale_measure (&ruler, &lie, (WmPoint) { 0, 0 },
+                                     (WmPoint) { 160, 0 }, 1.0, &length, NULL),
                    ==, WM_OK);
   wm_assert_near (length.from_reference_mm, 0.004000, 0.6e-6);
   wm_assert_near (length.from_reference_points_mm, 0.003536, 0.6e-6);
@@ -86,8 +86,8 @@ test_tilt_is_smooth (void)
       WmLie lie = { 0.0, 0.0, 0.0, tilt };
       WmLength length;
 
-      g_assert_cmpint (wm_scale_measure (&ruler, &lie, (WmPoint){ 0, 0 },
-                                         (WmPoint){ 160, 0 }, 1.0, &length, NULL),
+      g_assert_cmpint (wm_scale_measure (&ruler, &lie, (WmPoint) { 0, 0 },
+                                         (WmPoint) { 160, 0 }, 1.0, &length, NULL),
                        ==, WM_OK);
       g_assert_cmpfloat (length.from_tilt_mm, >, before);
       wm_assert_relative (length.from_tilt_mm,
@@ -103,8 +103,8 @@ test_known_depth (void)
   WmLie lie = { 4.0, 0.0, 200.0, 0.0 };
   WmLength length;
 
-  g_assert_cmpint (wm_scale_measure (&ruler, &lie, (WmPoint){ 0, 0 },
-                                     (WmPoint){ 160, 0 }, 1.0, &length, NULL),
+  g_assert_cmpint (wm_scale_measure (&ruler, &lie, (WmPoint) { 0, 0 },
+                                     (WmPoint) { 160, 0 }, 1.0, &length, NULL),
                    ==, WM_OK);
   /* 4 mm of 200 mm nearer: 2 % too long. */
   wm_assert_relative (length.value_mm, 2.0 * 0.98, 1e-12);
@@ -120,11 +120,11 @@ test_properties (void)
       WmRuler large = { { 0, 0 }, { 1000, 0 }, { 10, 0 }, 0.5 };
       WmLength one, two;
 
-      g_assert_cmpint (wm_scale_measure (&small, NULL, (WmPoint){ 0, 0 },
-                                         (WmPoint){ 0, px }, 0.5, &one, NULL),
+      g_assert_cmpint (wm_scale_measure (&small, NULL, (WmPoint) { 0, 0 },
+                                         (WmPoint) { 0, px }, 0.5, &one, NULL),
                        ==, WM_OK);
-      g_assert_cmpint (wm_scale_measure (&large, NULL, (WmPoint){ 0, 0 },
-                                         (WmPoint){ 0, 2 * px }, 0.5, &two, NULL),
+      g_assert_cmpint (wm_scale_measure (&large, NULL, (WmPoint) { 0, 0 },
+                                         (WmPoint) { 0, 2 * px }, 0.5, &two, NULL),
                        ==, WM_OK);
       wm_assert_relative (two.value_mm, one.value_mm, 1e-12);
       wm_assert_relative (two.u_mm, one.u_mm / 2.0, 1e-12);
@@ -143,27 +143,73 @@ test_refusals (void)
     WmResult result;
     const char *which;
   } rows[] = {
-    { { { 0, 0 }, { 49, 0 }, { 10, 0 }, 1 }, { 0 }, { 100, 0 }, 1, WM_TOO_SHORT, "scale" },
-    { { { 0, 0 }, { 800, 0 }, { 0, 0 }, 1 }, { 0 }, { 100, 0 }, 1, WM_NOT_POSITIVE,
-      "scale_mm" },
-    { { { 0, 0 }, { 800, 0 }, { -10, 0 }, 1 }, { 0 }, { 100, 0 }, 1, WM_NOT_POSITIVE,
-      "scale_mm" },
-    { { { 0, 0 }, { 800, 0 }, { NAN, 0 }, 1 }, { 0 }, { 100, 0 }, 1, WM_NOT_A_NUMBER,
-      "scale_mm" },
-    { { { NAN, 0 }, { 800, 0 }, { 10, 0 }, 1 }, { 0 }, { 100, 0 }, 1, WM_NOT_A_NUMBER,
+    { { { 0, 0 }, { 49, 0 }, { 10, 0 }, 1 },
+      { 0 },
+      { 100, 0 },
+      1,
+      WM_TOO_SHORT,
       "scale" },
-    { { { 0, 0 }, { 800, 0 }, { 1e9, 0 }, 1 }, { 0 }, { 100, 0 }, 1, WM_OUT_OF_RANGE,
+    { { { 0, 0 }, { 800, 0 }, { 0, 0 }, 1 },
+      { 0 },
+      { 100, 0 },
+      1,
+      WM_NOT_POSITIVE,
       "scale_mm" },
-    { { { 0, 0 }, { 800, 0 }, { 10, 0 }, -1 }, { 0 }, { 100, 0 }, 1, WM_NOT_POSITIVE,
+    { { { 0, 0 }, { 800, 0 }, { -10, 0 }, 1 },
+      { 0 },
+      { 100, 0 },
+      1,
+      WM_NOT_POSITIVE,
+      "scale_mm" },
+    { { { 0, 0 }, { 800, 0 }, { NAN, 0 }, 1 },
+      { 0 },
+      { 100, 0 },
+      1,
+      WM_NOT_A_NUMBER,
+      "scale_mm" },
+    { { { NAN, 0 }, { 800, 0 }, { 10, 0 }, 1 },
+      { 0 },
+      { 100, 0 },
+      1,
+      WM_NOT_A_NUMBER,
+      "scale" },
+    { { { 0, 0 }, { 800, 0 }, { 1e9, 0 }, 1 },
+      { 0 },
+      { 100, 0 },
+      1,
+      WM_OUT_OF_RANGE,
+      "scale_mm" },
+    { { { 0, 0 }, { 800, 0 }, { 10, 0 }, -1 },
+      { 0 },
+      { 100, 0 },
+      1,
+      WM_NOT_POSITIVE,
       "u_point_px" },
     { { { 0, 0 }, { 800, 0 }, { 10, 0 }, 1 }, { 0 }, { 0, 0 }, 0, WM_TOO_SHORT, "span" },
-    { { { 0, 0 }, { 800, 0 }, { 10, 0 }, 1 }, { 0 }, { 9.9, 0 }, 1, WM_TOO_SHORT, "span" },
-    { { { 0, 0 }, { 800, 0 }, { 10, 0 }, 1 }, { 0 }, { INFINITY, 0 }, 1,
-      WM_NOT_A_NUMBER, "span" },
-    { { { 0, 0 }, { 800, 0 }, { 10, 0 }, 1 }, { 0, 1, 0, 0 }, { 100, 0 }, 1,
-      WM_OUT_OF_RANGE, "camera_mm" },
-    { { { 0, 0 }, { 800, 0 }, { 10, 0 }, 1 }, { 0, 0, 0, 60 }, { 100, 0 }, 1,
-      WM_OUT_OF_RANGE, "tilt_max_deg" },
+    { { { 0, 0 }, { 800, 0 }, { 10, 0 }, 1 },
+      { 0 },
+      { 9.9, 0 },
+      1,
+      WM_TOO_SHORT,
+      "span" },
+    { { { 0, 0 }, { 800, 0 }, { 10, 0 }, 1 },
+      { 0 },
+      { INFINITY, 0 },
+      1,
+      WM_NOT_A_NUMBER,
+      "span" },
+    { { { 0, 0 }, { 800, 0 }, { 10, 0 }, 1 },
+      { 0, 1, 0, 0 },
+      { 100, 0 },
+      1,
+      WM_OUT_OF_RANGE,
+      "camera_mm" },
+    { { { 0, 0 }, { 800, 0 }, { 10, 0 }, 1 },
+      { 0, 0, 0, 60 },
+      { 100, 0 },
+      1,
+      WM_OUT_OF_RANGE,
+      "tilt_max_deg" },
   };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
@@ -171,7 +217,7 @@ test_refusals (void)
       WmLength length = { .value_mm = -1.0 };
       const char *which = NULL;
 
-      g_assert_cmpint (wm_scale_measure (&rows[i].ruler, &rows[i].lie, (WmPoint){ 0, 0 },
+      g_assert_cmpint (wm_scale_measure (&rows[i].ruler, &rows[i].lie, (WmPoint) { 0, 0 },
                                          rows[i].b, rows[i].u_end, &length, &which),
                        ==, rows[i].result);
       g_assert_cmpstr (which, ==, rows[i].which);
@@ -186,8 +232,8 @@ test_warnings (void)
   WmLie lie = { 0, 0, 0, 25 };
   WmLength length;
 
-  g_assert_cmpint (wm_scale_measure (&rough, &lie, (WmPoint){ 0, 0 }, (WmPoint){ 90, 0 },
-                                     1.0, &length, NULL),
+  g_assert_cmpint (wm_scale_measure (&rough, &lie, (WmPoint) { 0, 0 },
+                                     (WmPoint) { 90, 0 }, 1.0, &length, NULL),
                    ==, WM_OK);
   g_assert_cmpuint (length.warnings, ==,
                     WM_LENGTH_REFERENCE_ROUGH | WM_LENGTH_TILT_LARGE);
@@ -201,11 +247,11 @@ test_text (void)
     double value, expanded;
     const char *text;
   } rows[] = {
-    { 0.6213, 0.03, "0.62 ± 0.03 mm" },   { 0.6213, 0.0281, "0.62 ± 0.03 mm" },
+    { 0.6213, 0.03, "0.62 ± 0.03 mm" },       { 0.6213, 0.0281, "0.62 ± 0.03 mm" },
     { 2.002543, 0.038962, "2.00 ± 0.04 mm" }, { 1.2061, 0.0151, "1.206 ± 0.016 mm" },
-    { 0.3004, 0.0195, "0.30 ± 0.02 mm" }, { 12.34, 2.1, "12 ± 3 mm" },
-    { 12.34, 1.21, "12.3 ± 1.3 mm" },     { 0.0999, 0.0999, "0.10 ± 0.10 mm" },
-    { 123.4, 14.2, "123 ± 15 mm" },       { 1.5, 0.0, "1.500 mm" },
+    { 0.3004, 0.0195, "0.30 ± 0.02 mm" },     { 12.34, 2.1, "12 ± 3 mm" },
+    { 12.34, 1.21, "12.3 ± 1.3 mm" },         { 0.0999, 0.0999, "0.10 ± 0.10 mm" },
+    { 123.4, 14.2, "123 ± 15 mm" },           { 1.5, 0.0, "1.500 mm" },
   };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)

@@ -10,29 +10,32 @@
 
 #include "near.h"
 
-#define EXACT(v) { v, 0.0 }
+#define EXACT(v)                                                                         \
+  {                                                                                      \
+    v, 0.0                                                                               \
+  }
 
 typedef struct
 {
-  WmShape shape;
+  WmSectionShape shape;
   double width, height, extra;
   double area, second, modulus;
   double relative;
 } Case;
 
 static const Case cases[] = {
-  { WM_SHAPE_ROUND, 0, 1.2, 0, 1.1309733553, 0.1017876020, 0.1696460033, 1e-9 },
-  { WM_SHAPE_ROUND, 0, 0.8, 0, 0.5026548246, 0.0201061930, 0.0502654825, 1e-9 },
-  { WM_SHAPE_RECTANGLE, 3, 1.5, 0, 4.5, 0.84375, 1.125, 1e-12 },
-  { WM_SHAPE_HALF_ROUND, 2.5, 1.25, 0, 2.4543692606, 0.2679613297, 0.3724356724, 1e-9 },
-  { WM_SHAPE_TUBE, 0, 2.0, 1.2, 2.0106192983, 0.6836105614, 0.6836105614, 1e-9 },
-  { WM_SHAPE_TUBE, 0, 1.8, 1.2, 1.4137166941, 0.4135121330, 0.4594579256, 1e-9 },
-  { WM_SHAPE_FLATTED, 1.2, 0.84, 0, 0.8456109, 0.04161564, 0.08875211, 3e-7 },
-  { WM_SHAPE_FLATTED, 1.2, 0.60, 0, 0.5654867, 0.01422450, 0.04118841, 3e-7 },
-  { WM_SHAPE_FLATTED, 1.2, 0.36, 0, 0.2853624, 0.002568595, 0.01214433, 3e-7 },
-  { WM_SHAPE_D, 3.0, 1.7, 1.0, 4.4592061888, 0.9040441282, 0.9584971500, 1e-9 },
-  { WM_SHAPE_D, 3.0, 1.2, 0.7, 3.1218819300, 0.3126596852, 0.4670930601, 1e-9 },
-  { WM_SHAPE_D, 2.8, 0.95, 0.6, 2.3414285607, 0.1481550595, 0.2819325406, 1e-9 },
+  { WM_SECTION_ROUND, 0, 1.2, 0, 1.1309733553, 0.1017876020, 0.1696460033, 1e-9 },
+  { WM_SECTION_ROUND, 0, 0.8, 0, 0.5026548246, 0.0201061930, 0.0502654825, 1e-9 },
+  { WM_SECTION_RECTANGLE, 3, 1.5, 0, 4.5, 0.84375, 1.125, 1e-12 },
+  { WM_SECTION_HALF_ROUND, 2.5, 1.25, 0, 2.4543692606, 0.2679613297, 0.3724356724, 1e-9 },
+  { WM_SECTION_TUBE, 0, 2.0, 1.2, 2.0106192983, 0.6836105614, 0.6836105614, 1e-9 },
+  { WM_SECTION_TUBE, 0, 1.8, 1.2, 1.4137166941, 0.4135121330, 0.4594579256, 1e-9 },
+  { WM_SECTION_FLATTED, 1.2, 0.84, 0, 0.8456109, 0.04161564, 0.08875211, 3e-7 },
+  { WM_SECTION_FLATTED, 1.2, 0.60, 0, 0.5654867, 0.01422450, 0.04118841, 3e-7 },
+  { WM_SECTION_FLATTED, 1.2, 0.36, 0, 0.2853624, 0.002568595, 0.01214433, 3e-7 },
+  { WM_SECTION_D, 3.0, 1.7, 1.0, 4.4592061888, 0.9040441282, 0.9584971500, 1e-9 },
+  { WM_SECTION_D, 3.0, 1.2, 0.7, 3.1218819300, 0.3126596852, 0.4670930601, 1e-9 },
+  { WM_SECTION_D, 2.8, 0.95, 0.6, 2.3414285607, 0.1481550595, 0.2819325406, 1e-9 },
 };
 
 static WmSection
@@ -73,13 +76,13 @@ test_saddle (void)
     { 1.00, { 0.89045, 0.88067, 0.86827, 0.84487, 0.79687 } },
     { 0.84, { 0.74768, 0.73028, 0.71033, 0.67823, 0.63011 } },
   };
-  WmSection made = { WM_SHAPE_ROUND, EXACT (0), EXACT (1.2), EXACT (0) };
+  WmSection made = { WM_SECTION_ROUND, EXACT (0), EXACT (1.2), EXACT (0) };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
     for (gsize k = 0; k < G_N_ELEMENTS (bows); k++)
       {
-        WmSection worn
-            = { WM_SHAPE_SADDLE, EXACT (0), EXACT (rows[i].kept), EXACT (bows[k]) };
+        WmSection worn = { WM_SECTION_SADDLE, EXACT (0), EXACT (rows[i].kept),
+                           EXACT (bows[k]) };
         WmSectionLeft left;
 
         g_assert_cmpint (wm_section_left (&made, &worn, wm_exact (0), &left, NULL), ==,
@@ -95,8 +98,8 @@ test_saddle_becomes_flat (void)
 {
   for (double kept = 0.2; kept < 1.2; kept += 0.1)
     {
-      WmSection flat = { WM_SHAPE_FLATTED, EXACT (1.2), EXACT (kept), EXACT (0) };
-      WmSection saddle = { WM_SHAPE_SADDLE, EXACT (1.2), EXACT (kept), EXACT (1000) };
+      WmSection flat = { WM_SECTION_FLATTED, EXACT (1.2), EXACT (kept), EXACT (0) };
+      WmSection saddle = { WM_SECTION_SADDLE, EXACT (1.2), EXACT (kept), EXACT (1000) };
       WmSectionProperties a, b;
 
       g_assert_cmpint (wm_section_properties (&flat, &a, NULL), ==, WM_OK);
@@ -115,7 +118,7 @@ test_saddle_by_strips (void)
   const double gap = bow - r + (2 * r - kept);
   const int n = 400000;
   double area = 0, first = 0, second = 0, centroid, inertia;
-  WmSection saddle = { WM_SHAPE_SADDLE, EXACT (1.2), EXACT (kept), EXACT (bow) };
+  WmSection saddle = { WM_SECTION_SADDLE, EXACT (1.2), EXACT (kept), EXACT (bow) };
   WmSectionProperties p;
 
   for (int i = 0; i < n; i++)
@@ -136,7 +139,8 @@ test_saddle_by_strips (void)
   g_assert_cmpint (wm_section_properties (&saddle, &p, NULL), ==, WM_OK);
   wm_assert_relative (p.area_mm2.value, area, 1e-6);
   wm_assert_relative (p.second_moment_mm4.value, inertia, 1e-6);
-  wm_assert_relative (p.modulus_mm3.value, inertia / fmax (kept - centroid, centroid), 1e-6);
+  wm_assert_relative (p.modulus_mm3.value, inertia / fmax (kept - centroid, centroid),
+                      1e-6);
 }
 
 static void
@@ -153,8 +157,8 @@ test_flatted_shares (void)
     {
       double h = 1.0 - rows[i].kept;
       double x = 1.0 - 2.0 * h;
-      WmSection made = { WM_SHAPE_ROUND, EXACT (0), EXACT (1), EXACT (0) };
-      WmSection worn = { WM_SHAPE_FLATTED, EXACT (0), EXACT (rows[i].kept), EXACT (0) };
+      WmSection made = { WM_SECTION_ROUND, EXACT (0), EXACT (1), EXACT (0) };
+      WmSection worn = { WM_SECTION_FLATTED, EXACT (0), EXACT (rows[i].kept), EXACT (0) };
       WmSectionLeft left;
 
       g_assert_cmpint (wm_section_left (&made, &worn, wm_exact (0), &left, NULL), ==,
@@ -175,11 +179,11 @@ test_d_shank (void)
     double width, height, side, area, stiff, bending;
   } rows[] = { { 3.0, 1.2, 0.7, 0.700098, 0.345846, 0.487318 },
                { 2.8, 0.95, 0.6, 0.525077, 0.163880, 0.294140 } };
-  WmSection made = { WM_SHAPE_D, EXACT (3.0), EXACT (1.7), EXACT (1.0) };
+  WmSection made = { WM_SECTION_D, EXACT (3.0), EXACT (1.7), EXACT (1.0) };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
     {
-      WmSection worn = { WM_SHAPE_D, EXACT (rows[i].width), EXACT (rows[i].height),
+      WmSection worn = { WM_SECTION_D, EXACT (rows[i].width), EXACT (rows[i].height),
                          EXACT (rows[i].side) };
       WmSectionLeft left;
 
@@ -198,10 +202,10 @@ test_powers (void)
 {
   for (double q = 0.1; q <= 1.0; q += 0.1)
     {
-      WmSection round = { WM_SHAPE_ROUND, EXACT (0), EXACT (1.5), EXACT (0) };
-      WmSection thin = { WM_SHAPE_ROUND, EXACT (0), EXACT (1.5 * q), EXACT (0) };
-      WmSection bar = { WM_SHAPE_RECTANGLE, EXACT (2), EXACT (1.5), EXACT (0) };
-      WmSection low = { WM_SHAPE_RECTANGLE, EXACT (2), EXACT (1.5 * q), EXACT (0) };
+      WmSection round = { WM_SECTION_ROUND, EXACT (0), EXACT (1.5), EXACT (0) };
+      WmSection thin = { WM_SECTION_ROUND, EXACT (0), EXACT (1.5 * q), EXACT (0) };
+      WmSection bar = { WM_SECTION_RECTANGLE, EXACT (2), EXACT (1.5), EXACT (0) };
+      WmSection low = { WM_SECTION_RECTANGLE, EXACT (2), EXACT (1.5 * q), EXACT (0) };
       WmSectionLeft left;
 
       g_assert_cmpint (wm_section_left (&round, &thin, wm_exact (0), &left, NULL), ==, 0);
@@ -219,14 +223,14 @@ test_powers (void)
 static void
 test_uncertainty (void)
 {
-  WmSection made = { WM_SHAPE_ROUND, EXACT (0), { 1.2, 0.02 }, EXACT (0) };
-  WmSection worn = { WM_SHAPE_ROUND, EXACT (0), { 0.9, 0.01 }, EXACT (0) };
+  WmSection made = { WM_SECTION_ROUND, EXACT (0), { 1.2, 0.02 }, EXACT (0) };
+  WmSection worn = { WM_SECTION_ROUND, EXACT (0), { 0.9, 0.01 }, EXACT (0) };
   WmSectionLeft left;
 
   g_assert_cmpint (wm_section_left (&made, &worn, wm_value (350, 35), &left, NULL), ==,
                    WM_OK);
-  wm_assert_relative (left.area_left.u,
-                      2.0 * 0.5625 * hypot (0.02 / 1.2, 0.01 / 0.9), 1e-6);
+  wm_assert_relative (left.area_left.u, 2.0 * 0.5625 * hypot (0.02 / 1.2, 0.01 / 0.9),
+                      1e-6);
   wm_assert_relative (left.pull_left_n.value, G_PI * 0.81 / 4.0 * 350.0, 1e-12);
   wm_assert_relative (left.pull_left_n.u / left.pull_left_n.value,
                       hypot (0.1, 2.0 * 0.01 / 0.9), 1e-6);
@@ -242,40 +246,66 @@ test_refusals (void)
     WmResult result;
     const char *which;
   } rows[] = {
-    { { WM_SHAPE_ROUND, EXACT (0), EXACT (1.2), EXACT (0) },
-      { WM_SHAPE_ROUND, EXACT (0), EXACT (1.3), EXACT (0) }, 0, WM_LARGER_THAN_NEW,
+    { { WM_SECTION_ROUND, EXACT (0), EXACT (1.2), EXACT (0) },
+      { WM_SECTION_ROUND, EXACT (0), EXACT (1.3), EXACT (0) },
+      0,
+      WM_LARGER_THAN_NEW,
       "height" },
-    { { WM_SHAPE_ROUND, EXACT (0), EXACT (1.2), EXACT (0) },
-      { WM_SHAPE_ROUND, EXACT (0), EXACT (0), EXACT (0) }, 0, WM_NOT_POSITIVE, "height" },
-    { { WM_SHAPE_ROUND, EXACT (0), EXACT (-1.2), EXACT (0) },
-      { WM_SHAPE_ROUND, EXACT (0), EXACT (1), EXACT (0) }, 0, WM_NOT_POSITIVE,
-      "made_height" },
-    { { WM_SHAPE_ROUND, EXACT (0), EXACT (1.2), EXACT (0) },
-      { WM_SHAPE_ROUND, EXACT (0), EXACT (NAN), EXACT (0) }, 0, WM_NOT_A_NUMBER,
+    { { WM_SECTION_ROUND, EXACT (0), EXACT (1.2), EXACT (0) },
+      { WM_SECTION_ROUND, EXACT (0), EXACT (0), EXACT (0) },
+      0,
+      WM_NOT_POSITIVE,
       "height" },
-    { { WM_SHAPE_D, EXACT (1), EXACT (1.7), EXACT (1) },
-      { WM_SHAPE_D, EXACT (1), EXACT (1.2), EXACT (1) }, 0, WM_OUT_OF_RANGE,
+    { { WM_SECTION_ROUND, EXACT (0), EXACT (-1.2), EXACT (0) },
+      { WM_SECTION_ROUND, EXACT (0), EXACT (1), EXACT (0) },
+      0,
+      WM_NOT_POSITIVE,
       "made_height" },
-    { { WM_SHAPE_D, EXACT (3), EXACT (1.7), EXACT (1.8) },
-      { WM_SHAPE_D, EXACT (3), EXACT (1.2), EXACT (1) }, 0, WM_CONTRADICTION,
+    { { WM_SECTION_ROUND, EXACT (0), EXACT (1.2), EXACT (0) },
+      { WM_SECTION_ROUND, EXACT (0), EXACT (NAN), EXACT (0) },
+      0,
+      WM_NOT_A_NUMBER,
+      "height" },
+    { { WM_SECTION_D, EXACT (1), EXACT (1.7), EXACT (1) },
+      { WM_SECTION_D, EXACT (1), EXACT (1.2), EXACT (1) },
+      0,
+      WM_OUT_OF_RANGE,
+      "made_height" },
+    { { WM_SECTION_D, EXACT (3), EXACT (1.7), EXACT (1.8) },
+      { WM_SECTION_D, EXACT (3), EXACT (1.2), EXACT (1) },
+      0,
+      WM_CONTRADICTION,
       "made_extra" },
-    { { WM_SHAPE_TUBE, EXACT (0), EXACT (2), EXACT (1.2) },
-      { WM_SHAPE_TUBE, EXACT (0), EXACT (1.1), EXACT (1.2) }, 0, WM_CONTRADICTION,
+    { { WM_SECTION_TUBE, EXACT (0), EXACT (2), EXACT (1.2) },
+      { WM_SECTION_TUBE, EXACT (0), EXACT (1.1), EXACT (1.2) },
+      0,
+      WM_CONTRADICTION,
       "extra" },
-    { { WM_SHAPE_ROUND, EXACT (0), EXACT (1.2), EXACT (0) },
-      { WM_SHAPE_SADDLE, EXACT (0), EXACT (1), EXACT (0.3) }, 0, WM_OUT_OF_RANGE,
+    { { WM_SECTION_ROUND, EXACT (0), EXACT (1.2), EXACT (0) },
+      { WM_SECTION_SADDLE, EXACT (0), EXACT (1), EXACT (0.3) },
+      0,
+      WM_OUT_OF_RANGE,
       "extra" },
-    { { WM_SHAPE_ROUND, EXACT (0), EXACT (1.2), EXACT (0) },
-      { WM_SHAPE_RECTANGLE, EXACT (1), EXACT (1), EXACT (0) }, 0, WM_CONTRADICTION,
+    { { WM_SECTION_ROUND, EXACT (0), EXACT (1.2), EXACT (0) },
+      { WM_SECTION_RECTANGLE, EXACT (1), EXACT (1), EXACT (0) },
+      0,
+      WM_CONTRADICTION,
       "shape" },
-    { { WM_SHAPE_ROUND, EXACT (0), EXACT (1.2), EXACT (0) },
-      { WM_SHAPE_ROUND, EXACT (0), EXACT (1), EXACT (0) }, -5, WM_NOT_POSITIVE,
+    { { WM_SECTION_ROUND, EXACT (0), EXACT (1.2), EXACT (0) },
+      { WM_SECTION_ROUND, EXACT (0), EXACT (1), EXACT (0) },
+      -5,
+      WM_NOT_POSITIVE,
       "yield_mpa" },
-    { { WM_SHAPE_ROUND, EXACT (0), EXACT (500), EXACT (0) },
-      { WM_SHAPE_ROUND, EXACT (0), EXACT (1), EXACT (0) }, 0, WM_OUT_OF_RANGE,
+    { { WM_SECTION_ROUND, EXACT (0), EXACT (500), EXACT (0) },
+      { WM_SECTION_ROUND, EXACT (0), EXACT (1), EXACT (0) },
+      0,
+      WM_OUT_OF_RANGE,
       "made_height" },
-    { { (WmShape) 77, EXACT (0), EXACT (1), EXACT (0) },
-      { WM_SHAPE_ROUND, EXACT (0), EXACT (1), EXACT (0) }, 0, WM_UNKNOWN_INPUT, "shape" },
+    { { (WmSectionShape)77, EXACT (0), EXACT (1), EXACT (0) },
+      { WM_SECTION_ROUND, EXACT (0), EXACT (1), EXACT (0) },
+      0,
+      WM_UNKNOWN_INPUT,
+      "shape" },
   };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
@@ -294,8 +324,8 @@ test_refusals (void)
 static void
 test_within_uncertainty_is_new (void)
 {
-  WmSection made = { WM_SHAPE_ROUND, EXACT (0), { 1.20, 0.02 }, EXACT (0) };
-  WmSection worn = { WM_SHAPE_FLATTED, EXACT (0), { 1.22, 0.02 }, EXACT (0) };
+  WmSection made = { WM_SECTION_ROUND, EXACT (0), { 1.20, 0.02 }, EXACT (0) };
+  WmSection worn = { WM_SECTION_FLATTED, EXACT (0), { 1.22, 0.02 }, EXACT (0) };
   WmSectionLeft left;
 
   g_assert_cmpint (wm_section_left (&made, &worn, wm_exact (0), &left, NULL), ==, WM_OK);

@@ -58,8 +58,8 @@ test_strip (void)
                        ==, WM_OK);
       wm_assert_near (width.value, rows[i].width, 0.0006);
       g_assert_cmpint (wm_wire_for_strip (wm_exact (width.value),
-                                          wm_exact (rows[i].thickness), rows[i].edge, &back,
-                                          NULL),
+                                          wm_exact (rows[i].thickness), rows[i].edge,
+                                          &back, NULL),
                        ==, WM_OK);
       wm_assert_relative (back.value, rows[i].wire, 1e-12);
     }
@@ -123,24 +123,24 @@ test_refusals (void)
   WmValue v;
   WmDrawn d;
 
-  g_assert_cmpint (wm_stock_weight (WM_STOCK_TUBE, wm_exact (2), wm_exact (2), wm_exact (9),
-                                    wm_exact (15), &v, &which),
+  g_assert_cmpint (wm_stock_weight (WM_STOCK_TUBE, wm_exact (2), wm_exact (2),
+                                    wm_exact (9), wm_exact (15), &v, &which),
                    ==, WM_CONTRADICTION);
   g_assert_cmpstr (which, ==, "second");
   g_assert_cmpint (wm_stock_weight (WM_STOCK_ROUND, wm_exact (2), wm_exact (0),
                                     wm_exact (9), wm_exact (50), &v, &which),
                    ==, WM_OUT_OF_RANGE);
   g_assert_cmpstr (which, ==, "density");
-  g_assert_cmpint (wm_stock_weight ((WmStockShape) 9, wm_exact (2), wm_exact (0),
+  g_assert_cmpint (wm_stock_weight ((WmStockShape)9, wm_exact (2), wm_exact (0),
                                     wm_exact (9), wm_exact (5), &v, &which),
                    ==, WM_UNKNOWN_INPUT);
-  g_assert_cmpint (wm_strip_from_wire (wm_exact (1), wm_exact (1.1), WM_EDGE_SQUARE, &v,
-                                       &which),
-                   ==, WM_CONTRADICTION);
+  g_assert_cmpint (
+      wm_strip_from_wire (wm_exact (1), wm_exact (1.1), WM_EDGE_SQUARE, &v, &which), ==,
+      WM_CONTRADICTION);
   g_assert_cmpstr (which, ==, "thickness");
-  g_assert_cmpint (wm_wire_for_strip (wm_exact (0.9), wm_exact (1), WM_EDGE_ROUND, &v,
-                                      &which),
-                   ==, WM_CONTRADICTION);
+  g_assert_cmpint (
+      wm_wire_for_strip (wm_exact (0.9), wm_exact (1), WM_EDGE_ROUND, &v, &which), ==,
+      WM_CONTRADICTION);
   g_assert_cmpstr (which, ==, "width");
   g_assert_cmpint (wm_drawn_wire (wm_exact (1), wm_exact (2), &d, &which), ==,
                    WM_CONTRADICTION);

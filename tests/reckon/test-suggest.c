@@ -1,7 +1,7 @@
 /* test-suggest.c: severity from numbers
  *
- * Expected values: the remaining-section rule of the trade tables (0.80, 0.60, 0.40; our own
- * proposal).
+ * Expected values: the remaining-section rule of the trade tables (0.80, 0.60, 0.40; our
+ * own proposal).
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -16,8 +16,8 @@ suggest (double share, double u, int crack, double left, double u_left, double m
 {
   WmSuggestion s;
 
-  g_assert_cmpint (wm_suggest (wm_value (share, u), crack, wm_value (left, u_left), minimum,
-                               rule, &s, NULL),
+  g_assert_cmpint (wm_suggest (wm_value (share, u), crack, wm_value (left, u_left),
+                               minimum, rule, &s, NULL),
                    ==, WM_OK);
   return s;
 }
@@ -29,10 +29,14 @@ test_rule (void)
   {
     double share;
     WmSeverity severity;
-  } rows[] = { { 1.02, WM_SEVERITY_SOUND },      { 0.80, WM_SEVERITY_SOUND },
-               { 0.9 / 1.5 + 0.2, WM_SEVERITY_SOUND }, { 0.79, WM_SEVERITY_WATCH },
-               { 0.60, WM_SEVERITY_WATCH },      { 0.59, WM_SEVERITY_REPAIR },
-               { 0.40, WM_SEVERITY_REPAIR },     { 0.39, WM_SEVERITY_NO_WEAR },
+  } rows[] = { { 1.02, WM_SEVERITY_SOUND },
+               { 0.80, WM_SEVERITY_SOUND },
+               { 0.9 / 1.5 + 0.2, WM_SEVERITY_SOUND },
+               { 0.79, WM_SEVERITY_WATCH },
+               { 0.60, WM_SEVERITY_WATCH },
+               { 0.59, WM_SEVERITY_REPAIR },
+               { 0.40, WM_SEVERITY_REPAIR },
+               { 0.39, WM_SEVERITY_NO_WEAR },
                { 0.0, WM_SEVERITY_NO_WEAR } };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
@@ -104,8 +108,9 @@ test_refusals (void)
                    WM_NOT_POSITIVE);
   g_assert_cmpint (wm_suggest (wm_exact (2), 0, wm_exact (0), 0, rule, &s, &which), ==,
                    WM_OUT_OF_RANGE);
-  g_assert_cmpint (wm_suggest (wm_exact (.5), 0, wm_exact (0), 0, upside_down, &s, &which),
-                   ==, WM_CONTRADICTION);
+  g_assert_cmpint (
+      wm_suggest (wm_exact (.5), 0, wm_exact (0), 0, upside_down, &s, &which), ==,
+      WM_CONTRADICTION);
   g_assert_cmpstr (which, ==, "thresholds");
 }
 

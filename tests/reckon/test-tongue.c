@@ -29,7 +29,8 @@ test_worked (void)
     double k, force, strain, stress, yield_press, yield_force, set;
     int takes_set, is_hinge;
   } rows[] = {
-    { 4, .35, 9, .30, 170000, 400, 9.9983, 2.9995, .001944, 330.6, .3630, 3.630, 0, 0, 0 },
+    { 4, .35, 9, .30, 170000, 400, 9.9983, 2.9995, .001944, 330.6, .3630, 3.630, 0, 0,
+      0 },
     { 4, .35, 9, .60, 170000, 400, 9.9983, 5.2098, .003889, 661.1, .3630, 3.630, .0789, 1,
       0 },
     { 4, .35, 9, .30, 170000, 200, 9.9983, 2.6049, .001944, 330.6, .1815, 1.815, .0395, 1,
@@ -40,13 +41,14 @@ test_worked (void)
       0 },
     { 4, .40, 9, .50, 95000, 150, 8.3402, 2.6667, .003704, 351.9, .2132, 1.778, .1803, 1,
       1 },
-    { 5, .50, 12, .50, 80000, 250, 7.2338, 3.6169, .002604, 208.3, .6000, 4.340, 0, 0, 0 },
+    { 5, .50, 12, .50, 80000, 250, 7.2338, 3.6169, .002604, 208.3, .6000, 4.340, 0, 0,
+      0 },
   };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
     {
-      WmTongueLoad load = load_of (rows[i].b, rows[i].t, rows[i].l, rows[i].d, rows[i].e,
-                                   rows[i].yield);
+      WmTongueLoad load =
+          load_of (rows[i].b, rows[i].t, rows[i].l, rows[i].d, rows[i].e, rows[i].yield);
 
       wm_assert_near (load.stiffness_n_mm.value, rows[i].k, 0.6e-4);
       wm_assert_near (load.force_n.value, rows[i].force, 0.6e-4);
@@ -89,7 +91,8 @@ test_set_by_integration (void)
       WmTongueLoad load = load_of (4, .35, 9, press * 0.3630252, 170000, 400);
 
       wm_assert_relative (load.force_n.value / load.yield_force_n.value, f, 1e-4);
-      wm_assert_relative (load.set_mm.value, (press - f) * load.yield_press_mm.value, 1e-2);
+      wm_assert_relative (load.set_mm.value, (press - f) * load.yield_press_mm.value,
+                          1e-2);
     }
 }
 

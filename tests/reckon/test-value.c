@@ -66,7 +66,7 @@ test_bounds (void)
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
     {
-      const WmBound bound = WM_ABOVE ("length", rows[i].value, 0.0, 10.0);
+      const WmInputBound bound = WM_ABOVE ("length", rows[i].value, 0.0, 10.0);
       const char *which = NULL;
 
       g_assert_cmpint (wm_bounds_check (&bound, 1, &which), ==, rows[i].expected);
@@ -86,7 +86,7 @@ test_every_result_has_words (void)
         g_assert_cmpstr (wm_result_key (r), !=, wm_result_key (other));
     }
 
-  g_assert_cmpstr (wm_result_key ((WmResult) 999), ==, "unknown");
+  g_assert_cmpstr (wm_result_key ((WmResult)999), ==, "unknown");
 }
 
 int
