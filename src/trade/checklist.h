@@ -128,9 +128,9 @@ typedef struct
 
 typedef enum
 {
-  WM_REMEDY_COLD,  /* no heat */
-  WM_REMEDY_HEAT,  /* torch, or laser where a flame may not come near */
-  WM_REMEDY_OTHER  /* not work on the metal: advice, cleaning, another trade */
+  WM_REMEDY_COLD, /* no heat */
+  WM_REMEDY_HEAT, /* torch, or laser where a flame may not come near */
+  WM_REMEDY_OTHER /* not work on the metal: advice, cleaning, another trade */
 } WmRemedyHeat;
 
 /**

@@ -4,4 +4,4 @@
  */
 #include "trade/error.h"
 
-G_DEFINE_QUARK (wm-trade-error-quark, wm_trade_error)
+G_DEFINE_QUARK (wm - trade - error - quark, wm_trade_error)

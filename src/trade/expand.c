@@ -24,8 +24,7 @@ take_rule (WmRows *rows, WmChecklistItem *item)
 static const WmChecklistItem *const *
 keep_items (WmRows *rows, GPtrArray *items)
 {
-  const WmChecklistItem **list
-    = wm_rows_alloc (rows, (items->len + 1) * sizeof *list);
+  const WmChecklistItem **list = wm_rows_alloc (rows, (items->len + 1) * sizeof *list);
 
   if (items->len > 0)
     memcpy (list, items->pdata, items->len * sizeof *list);
@@ -52,7 +51,7 @@ place_item (GPtrArray *items, WmChecklistItem *item)
           break;
         }
     }
-  g_ptr_array_insert (items, (int) at, item);
+  g_ptr_array_insert (items, (int)at, item);
 }
 
 static void
@@ -68,8 +67,8 @@ place_keys (WmRows *rows, GPtrArray *items, const char *const *keys)
           continue;
         }
       for (guint j = 0; block->checks[j] != NULL; j++)
-        place_item (items, g_hash_table_lookup (rows->by_key[WM_KIND_CHECK],
-                                                block->checks[j]));
+        place_item (items,
+                    g_hash_table_lookup (rows->by_key[WM_KIND_CHECK], block->checks[j]));
     }
 }
 

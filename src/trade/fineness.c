@@ -31,7 +31,7 @@ wm_fineness_mark_for (WmTrade *trade, const char *metal, double ppt, guint *out_
 
   for (guint i = 0; row->values[i] != NULL; i++)
     {
-      guint value = (guint) g_ascii_strtoull (row->values[i], NULL, 10);
+      guint value = (guint)g_ascii_strtoull (row->values[i], NULL, 10);
 
       if (value <= ppt)
         mark = MAX (mark, value);

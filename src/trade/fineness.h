@@ -27,8 +27,8 @@ gboolean wm_fineness_is_standard (WmTrade *trade, const char *metal, guint ppt);
  * Returns: FALSE when @ppt is under every standard of the metal, is not within
  * 0 to 1000, or the metal has no list
  */
-gboolean wm_fineness_mark_for (WmTrade *trade, const char *metal, double ppt,
-                               guint *out_mark);
+gboolean
+wm_fineness_mark_for (WmTrade *trade, const char *metal, double ppt, guint *out_mark);
 
 /* Exact: gold is reckoned in 24 parts. Karat outside 0 to 24 gives NAN. */
 double wm_fineness_from_karat (double karat);

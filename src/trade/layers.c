@@ -13,7 +13,7 @@
 static int
 compare_paths (gconstpointer a, gconstpointer b)
 {
-  return strcmp (*(const char *const *) a, *(const char *const *) b);
+  return strcmp (*(const char *const *)a, *(const char *const *)b);
 }
 
 /* All *.txt below @dir. A folder that cannot be opened has none. */
@@ -42,19 +42,18 @@ list_files (const char *dir, guint depth, GPtrArray *paths)
 static char *
 section_name (const WmTableSection *section)
 {
-  return g_strdup_printf ("%s %s", section->kind, section->key);
+  return g_strconcat (section->kind, " ", section->key, NULL);
 }
 
-/* Adds the sections of one file; the same section twice in one layer is a mistake. */
+/* Enters the sections of one file; the same section twice in one layer is a mistake. */
 static gboolean
-add_sections (GPtrArray *sections, GHashTable *seen, GPtrArray *from, GError **error)
+enter_sections (GHashTable *seen, GPtrArray *from, GError **error)
 {
   for (guint i = 0; i < from->len; i++)
     {
-      const WmTableSection *section = g_ptr_array_index (from, i);
+      WmTableSection *section = g_ptr_array_index (from, i);
       g_autofree char *name = section_name (section);
       const WmTableSection *first = g_hash_table_lookup (seen, name);
-      WmTableSection *copy;
 
       if (first != NULL)
         {
@@ -63,9 +62,7 @@ add_sections (GPtrArray *sections, GHashTable *seen, GPtrArray *from, GError **e
                        section->file, section->line, name, first->file, first->line);
           return FALSE;
         }
-      copy = wm_table_section_copy (section);
-      g_ptr_array_add (sections, copy);
-      g_hash_table_insert (seen, g_steal_pointer (&name), copy);
+      g_hash_table_insert (seen, g_steal_pointer (&name), section);
     }
   return TRUE;
 }
@@ -73,10 +70,10 @@ add_sections (GPtrArray *sections, GHashTable *seen, GPtrArray *from, GError **e
 static GPtrArray *
 read_shipped (const char *dir, GError **error)
 {
-  g_autoptr (GPtrArray) sections
-    = g_ptr_array_new_with_free_func ((GDestroyNotify) wm_table_section_free);
-  g_autoptr (GHashTable) seen
-    = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+  g_autoptr (GPtrArray) sections =
+      g_ptr_array_new_with_free_func ((GDestroyNotify)wm_table_section_free);
+  g_autoptr (GHashTable) seen =
+      g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
   g_autoptr (GPtrArray) paths = wm_layers_find_files (dir);
 
   if (paths->len == 0)
@@ -90,30 +87,54 @@ read_shipped (const char *dir, GError **error)
 
   for (guint i = 0; i < paths->len; i++)
     {
-      g_autoptr (GPtrArray) from
-        = wm_table_file_read (g_ptr_array_index (paths, i), error);
+      g_autoptr (GPtrArray) from =
+          wm_table_file_read (g_ptr_array_index (paths, i), error);
 
-      if (from == NULL || !add_sections (sections, seen, from, error))
+      if (from == NULL || !enter_sections (seen, from, error))
         return NULL;
+      g_ptr_array_extend_and_steal (sections, g_steal_pointer (&from));
     }
   return g_steal_pointer (&sections);
 }
 
-/* The shop's sections over the shipped ones, as a new array. */
-static GPtrArray *
-lay_over (GPtrArray *shipped, GPtrArray *shop_files)
+/* Lays one section of the shop over the others; what has to change is copied
+ * first, and the copy kept in @owned. */
+static void
+lay_section (GPtrArray *sections, GHashTable *places, GPtrArray *owned,
+             WmTableSection *section)
 {
-  GPtrArray *sections
-    = g_ptr_array_new_with_free_func ((GDestroyNotify) wm_table_section_free);
-  g_autoptr (GHashTable) by_name
-    = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+  g_autofree char *name = section_name (section);
+  gpointer place;
+  WmTableSection *copy;
+
+  if (!g_hash_table_lookup_extended (places, name, NULL, &place))
+    {
+      g_hash_table_insert (places, g_steal_pointer (&name),
+                           GUINT_TO_POINTER (sections->len));
+      g_ptr_array_add (sections, section);
+      return;
+    }
+
+  copy = wm_table_section_copy (g_ptr_array_index (sections, GPOINTER_TO_UINT (place)));
+  wm_table_section_merge (copy, section);
+  g_ptr_array_index (sections, GPOINTER_TO_UINT (place)) = copy;
+  g_ptr_array_add (owned, copy);
+}
+
+/* The shop's sections over the shipped ones: a new array that owns nothing. */
+static GPtrArray *
+lay_over (GPtrArray *shipped, GPtrArray *shop_files, GPtrArray *owned)
+{
+  GPtrArray *sections = g_ptr_array_new ();
+  g_autoptr (GHashTable) places =
+      g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
 
   for (guint i = 0; i < shipped->len; i++)
     {
-      WmTableSection *copy = wm_table_section_copy (g_ptr_array_index (shipped, i));
-
-      g_ptr_array_add (sections, copy);
-      g_hash_table_insert (by_name, section_name (copy), copy);
+      g_ptr_array_add (sections, g_ptr_array_index (shipped, i));
+      if (shop_files->len > 0)
+        g_hash_table_insert (places, section_name (g_ptr_array_index (shipped, i)),
+                             GUINT_TO_POINTER (i));
     }
 
   for (guint i = 0; i < shop_files->len; i++)
@@ -121,20 +142,7 @@ lay_over (GPtrArray *shipped, GPtrArray *shop_files)
       GPtrArray *file = g_ptr_array_index (shop_files, i);
 
       for (guint j = 0; j < file->len; j++)
-        {
-          const WmTableSection *section = g_ptr_array_index (file, j);
-          g_autofree char *name = section_name (section);
-          WmTableSection *under = g_hash_table_lookup (by_name, name);
-
-          if (under == NULL)
-            {
-              under = wm_table_section_copy (section);
-              g_ptr_array_add (sections, under);
-              g_hash_table_insert (by_name, g_steal_pointer (&name), under);
-            }
-          else
-            wm_table_section_merge (under, section);
-        }
+        lay_section (sections, places, owned, g_ptr_array_index (file, j));
     }
   return sections;
 }
@@ -148,37 +156,55 @@ tell_problem (GPtrArray *problems, const GError *cause)
                                     cause->message));
 }
 
+static gboolean
+is_section_of (gpointer name, gpointer section, gpointer file)
+{
+  return g_ptr_array_find (file, section, NULL);
+}
+
 /* Every file of the shop that can be read and repeats no section. */
 static GPtrArray *
 read_shop (const char *dir, GPtrArray *problems)
 {
-  GPtrArray *files = g_ptr_array_new_with_free_func ((GDestroyNotify) g_ptr_array_unref);
-  g_autoptr (GPtrArray) sections
-    = g_ptr_array_new_with_free_func ((GDestroyNotify) wm_table_section_free);
-  g_autoptr (GHashTable) seen
-    = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+  GPtrArray *files = g_ptr_array_new_with_free_func ((GDestroyNotify)g_ptr_array_unref);
+  g_autoptr (GHashTable) seen =
+      g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
   g_autoptr (GPtrArray) paths = wm_layers_find_files (dir);
 
   for (guint i = 0; i < paths->len; i++)
     {
       g_autoptr (GError) cause = NULL;
-      g_autoptr (GPtrArray) from
-        = wm_table_file_read (g_ptr_array_index (paths, i), &cause);
+      g_autoptr (GPtrArray) from =
+          wm_table_file_read (g_ptr_array_index (paths, i), &cause);
 
-      if (from == NULL || !add_sections (sections, seen, from, &cause))
-        tell_problem (problems, cause);
+      if (from == NULL || !enter_sections (seen, from, &cause))
+        {
+          if (from != NULL)
+            g_hash_table_foreach_remove (seen, is_section_of, from);
+          tell_problem (problems, cause);
+        }
       else if (from->len > 0)
         g_ptr_array_add (files, g_steal_pointer (&from));
     }
   return files;
 }
 
+/* At most one of the shop's files has this path. */
 static gboolean
-is_file_at (GPtrArray *file, const char *path)
+leave_out (GPtrArray *shop_files, const char *path)
 {
-  const WmTableSection *first = g_ptr_array_index (file, 0);
+  for (guint i = 0; i < shop_files->len; i++)
+    {
+      GPtrArray *file = g_ptr_array_index (shop_files, i);
+      const WmTableSection *first = g_ptr_array_index (file, 0);
 
-  return strcmp (first->file, path) == 0;
+      if (strcmp (first->file, path) == 0)
+        {
+          g_ptr_array_remove_index (shop_files, i);
+          return TRUE;
+        }
+    }
+  return FALSE;
 }
 
 WmRows *
@@ -192,26 +218,23 @@ wm_layers_load (const char *dir, const char *shop_dir, GPtrArray *problems,
     return NULL;
 
   shop = shop_dir == NULL
-           ? g_ptr_array_new_with_free_func ((GDestroyNotify) g_ptr_array_unref)
-           : read_shop (shop_dir, problems);
+             ? g_ptr_array_new_with_free_func ((GDestroyNotify)g_ptr_array_unref)
+             : read_shop (shop_dir, problems);
 
   /* Each turn either succeeds or leaves one of the shop's files out. */
   while (TRUE)
     {
-      g_autoptr (GPtrArray) sections = lay_over (shipped, shop);
+      g_autoptr (GPtrArray) owned =
+          g_ptr_array_new_with_free_func ((GDestroyNotify)wm_table_section_free);
+      g_autoptr (GPtrArray) sections = lay_over (shipped, shop, owned);
       g_autoptr (GError) cause = NULL;
       WmRowPlace place = { NULL, 0 };
       WmRows *rows = wm_rows_build (sections, &place, &cause);
-      guint n_before = shop->len;
 
       if (rows != NULL)
         return rows;
 
-      for (guint i = shop->len; i > 0; i--)
-        if (is_file_at (g_ptr_array_index (shop, i - 1), place.file))
-          g_ptr_array_remove_index (shop, i - 1);
-
-      if (shop->len == n_before)
+      if (!leave_out (shop, place.file))
         {
           g_propagate_error (error, g_steal_pointer (&cause));
           return NULL;

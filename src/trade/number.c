@@ -78,8 +78,8 @@ strip_number (const char *text)
     {
       gunichar c = g_utf8_get_char (p);
 
-      if (c < 128 && g_ascii_isalnum ((char) c))
-        g_string_append_c (plain, g_ascii_toupper ((char) c));
+      if (c < 128 && g_ascii_isalnum ((char)c))
+        g_string_append_c (plain, g_ascii_toupper ((char)c));
       else if (!g_unichar_isspace (c) && g_unichar_type (c) != G_UNICODE_DASH_PUNCTUATION
                && c != 0x2212 /* minus sign */)
         return g_string_free (plain, TRUE);
@@ -96,15 +96,15 @@ read_digits (const char *text, gsize n, guint *out)
     {
       if (!g_ascii_isdigit (text[i]))
         return FALSE;
-      value = value * 10 + (guint) (text[i] - '0');
+      value = value * 10 + (guint)(text[i] - '0');
     }
   *out = value;
   return TRUE;
 }
 
 gboolean
-wm_number_parse (const char *text, guint *out_year, guint *out_running,
-                 char **out_number, GError **error)
+wm_number_parse (const char *text, guint *out_year, guint *out_running, char **out_number,
+                 GError **error)
 {
   g_autofree char *plain = text == NULL ? NULL : strip_number (text);
   gsize length = plain == NULL ? 0 : strlen (plain);

@@ -42,7 +42,8 @@ char *wm_number_make (guint year, guint running);
  * wm_number_parse:
  * @text: as typed: either case, with or without hyphens and spaces
  * @out_year, @out_running: (out) (optional): written on success only
- * @out_number: (out) (optional) (transfer full): the number as wm_number_make () writes it
+ * @out_number: (out) (optional) (transfer full): the number as wm_number_make () writes
+ * it
  *
  * Returns: FALSE with WM_TRADE_ERROR_MALFORMED_NUMBER or WM_TRADE_ERROR_WRONG_CHECK
  */

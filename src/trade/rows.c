@@ -93,14 +93,13 @@ fill_row (WmRows *self, WmKind kind, const WmTableSection *section, gpointer row
 
           return wm_rows_fail (place, entry->file, entry->line, error,
                                WM_TRADE_ERROR_UNKNOWN_FIELD,
-                               "a %s has no field \"%s\"; it can have: %s",
-                               section->kind, entry->field, fields);
+                               "a %s has no field \"%s\"; it can have: %s", section->kind,
+                               entry->field, fields);
         }
       if (!wm_value_read (self, spec, entry->value, row, &hint))
-        return wm_rows_fail (place, entry->file, entry->line, error,
-                             WM_TRADE_ERROR_BAD_VALUE,
-                             "\"%s\" cannot be read as %s; write %s", entry->value,
-                             entry->field, hint);
+        return wm_rows_fail (
+            place, entry->file, entry->line, error, WM_TRADE_ERROR_BAD_VALUE,
+            "\"%s\" cannot be read as %s; write %s", entry->value, entry->field, hint);
     }
   return TRUE;
 }
@@ -121,7 +120,7 @@ add_row (WmRows *self, const WmTableSection *section, WmRowPlace *place, GError 
 
   spec = wm_schema_kind (kind);
   row = wm_rows_alloc (self, spec->size);
-  *(const char **) row = g_string_chunk_insert_const (self->texts, section->key);
+  *(const char **)row = g_string_chunk_insert_const (self->texts, section->key);
 
   for (const WmFieldSpec *field = spec->fields; field->field != NULL; field++)
     {
@@ -136,7 +135,7 @@ add_row (WmRows *self, const WmTableSection *section, WmRowPlace *place, GError 
     return FALSE;
 
   g_ptr_array_add (self->rows[kind], row);
-  g_hash_table_insert (self->by_key[kind], (gpointer) * (const char **) row, row);
+  g_hash_table_insert (self->by_key[kind], (gpointer) * (const char **)row, row);
   return TRUE;
 }
 
@@ -171,11 +170,11 @@ check_references (WmRows *self, const WmTableSection *section, WmRowPlace *place
       for (guint j = 0; keys[j] != NULL; j++)
         if (*keys[j] != '\0' && !has_target (self, spec, keys[j]))
           return wm_rows_fail (
-            place, entry->file, entry->line, error, WM_TRADE_ERROR_UNKNOWN_REFERENCE,
-            "%s: there is no [%s %s]; correct the key or write that section",
-            entry->field,
-            spec->type == WM_FIELD_CHECKS ? "check" : wm_schema_kind (spec->ref)->word,
-            keys[j]);
+              place, entry->file, entry->line, error, WM_TRADE_ERROR_UNKNOWN_REFERENCE,
+              "%s: there is no [%s %s]; correct the key or write that section",
+              entry->field,
+              spec->type == WM_FIELD_CHECKS ? "check" : wm_schema_kind (spec->ref)->word,
+              keys[j]);
     }
   return TRUE;
 }

@@ -12,8 +12,8 @@ G_BEGIN_DECLS
 typedef struct
 {
   GStringChunk *texts;
-  GPtrArray *memory;             /* rows and lists, freed with the whole */
-  GPtrArray *rows[WM_N_KINDS];   /* pointers to the structs; NULL at the end */
+  GPtrArray *memory;           /* rows and lists, freed with the whole */
+  GPtrArray *rows[WM_N_KINDS]; /* pointers to the structs; NULL at the end */
   guint n_rows[WM_N_KINDS];
   GHashTable *by_key[WM_N_KINDS];
 } WmRows;

@@ -9,6 +9,9 @@
 #include "trade/advice.h"
 #include "trade/material.h"
 
+/* The lists below read as tables, one row a line. */
+/* clang-format off */
+
 /* A row of a field list: NEED or MAY, its type, the struct and its member. */
 #define FIELD(need, type_, owner, member)                                               \
   { .field = #member, .type = WM_FIELD_##type_, .is_needed = need,                      \
@@ -285,7 +288,6 @@ static const WmFieldSpec wire_fields[] = {
   END
 };
 
-/* clang-format off */
 static const WmKindSpec kinds[WM_N_KINDS] = {
   [WM_KIND_SOURCE] = { "source", sizeof (WmSource), source_fields },
   [WM_KIND_MEASURE] = { "measure", sizeof (WmMeasure), measure_fields },

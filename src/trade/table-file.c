@@ -12,7 +12,7 @@
 
 typedef struct
 {
-  const char *name;
+  GRefString *name;
   GPtrArray *sections;
   WmTableEntry *open; /* entry that an indented line goes on with */
 } Reader;
@@ -24,7 +24,7 @@ free_entry (gpointer data)
 
   g_free (entry->field);
   g_free (entry->value);
-  g_free (entry->file);
+  g_ref_string_release (entry->file);
   g_free (entry);
 }
 
@@ -35,7 +35,7 @@ copy_entry (const WmTableEntry *from)
 
   entry->field = g_strdup (from->field);
   entry->value = g_strdup (from->value);
-  entry->file = g_strdup (from->file);
+  entry->file = g_ref_string_acquire (from->file);
   entry->line = from->line;
   return entry;
 }
@@ -92,7 +92,7 @@ read_heading (Reader *reader, char *line, guint number, GError **error)
     }
 
   section = g_new0 (WmTableSection, 1);
-  section->file = g_strdup (reader->name);
+  section->file = g_ref_string_acquire (reader->name);
   section->line = number;
   section->kind = g_strdup (line);
   section->key = g_strdup (g_strstrip (space));
@@ -138,7 +138,7 @@ read_entry (Reader *reader, char *line, guint number, GError **error)
   entry = g_new0 (WmTableEntry, 1);
   entry->field = g_strdup (line);
   entry->value = g_strdup (g_strstrip (equals));
-  entry->file = g_strdup (reader->name);
+  entry->file = g_ref_string_acquire (reader->name);
   entry->line = number;
   g_ptr_array_add (section->entries, entry);
   reader->open = entry;
@@ -160,8 +160,8 @@ go_on (Reader *reader, char *line, guint number, GError **error)
     }
 
   joined = *reader->open->value == '\0'
-             ? g_strdup (g_strstrip (line))
-             : g_strconcat (reader->open->value, " ", g_strstrip (line), NULL);
+               ? g_strdup (g_strstrip (line))
+               : g_strconcat (reader->open->value, " ", g_strstrip (line), NULL);
   g_free (reader->open->value);
   reader->open->value = joined;
   return TRUE;
@@ -208,7 +208,7 @@ wm_table_section_free (WmTableSection *section)
   if (section == NULL)
     return;
 
-  g_free (section->file);
+  g_ref_string_release (section->file);
   g_free (section->kind);
   g_free (section->key);
   g_ptr_array_unref (section->entries);
@@ -220,7 +220,7 @@ wm_table_section_copy (const WmTableSection *from)
 {
   WmTableSection *section = g_new0 (WmTableSection, 1);
 
-  section->file = g_strdup (from->file);
+  section->file = g_ref_string_acquire (from->file);
   section->line = from->line;
   section->kind = g_strdup (from->kind);
   section->key = g_strdup (from->key);
@@ -259,10 +259,11 @@ wm_table_section_merge (WmTableSection *section, const WmTableSection *from)
 GPtrArray *
 wm_table_file_parse (const char *name, const char *text, gssize length, GError **error)
 {
-  g_autoptr (GPtrArray) sections
-    = g_ptr_array_new_with_free_func ((GDestroyNotify) wm_table_section_free);
+  g_autoptr (GPtrArray) sections =
+      g_ptr_array_new_with_free_func ((GDestroyNotify)wm_table_section_free);
   g_auto (GStrv) lines = NULL;
-  Reader reader = { name, sections, NULL };
+  g_autoptr (GRefString) file = g_ref_string_new (name);
+  Reader reader = { file, sections, NULL };
   const char *bad = NULL;
 
   if (!g_utf8_validate (text, length, &bad))
@@ -311,7 +312,7 @@ wm_table_file_read (const char *path, GError **error)
       return NULL;
     }
 
-  text = length == 0 ? g_strdup ("")
-                     : g_strndup (g_mapped_file_get_contents (file), length);
-  return wm_table_file_parse (path, text, (gssize) length, error);
+  text =
+      length == 0 ? g_strdup ("") : g_strndup (g_mapped_file_get_contents (file), length);
+  return wm_table_file_parse (path, text, (gssize)length, error);
 }

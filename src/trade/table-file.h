@@ -23,14 +23,14 @@ G_BEGIN_DECLS
 typedef struct
 {
   char *field;
-  char *value; /* trimmed; lines that go on are joined with one blank */
-  char *file;  /* differs from the section's when a shop's file replaced it */
-  guint line;  /* from 1 */
+  char *value;      /* trimmed; lines that go on are joined with one blank */
+  GRefString *file; /* differs from the section's when a shop's file replaced it */
+  guint line;       /* from 1 */
 } WmTableEntry;
 
 typedef struct
 {
-  char *file;
+  GRefString *file;
   guint line;
   char *kind;
   char *key;
@@ -56,7 +56,7 @@ void wm_table_section_merge (WmTableSection *section, const WmTableSection *from
 GPtrArray *wm_table_file_read (const char *path, GError **error);
 
 /* The same from memory; @name stands in messages. */
-GPtrArray *wm_table_file_parse (const char *name, const char *text, gssize length,
-                                GError **error);
+GPtrArray *
+wm_table_file_parse (const char *name, const char *text, gssize length, GError **error);
 
 G_END_DECLS

@@ -48,16 +48,16 @@ append_section (GString *out, GHashTable *seen, const char *file,
 char *
 wm_table_strings_make (const char *dir, GError **error)
 {
-  g_autoptr (GHashTable) seen
-    = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+  g_autoptr (GHashTable) seen =
+      g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
   g_autoptr (GPtrArray) paths = wm_layers_find_files (dir);
   g_autoptr (GString) out = g_string_new (
-    "/* table-strings.h: texts of src/trade/tables, for translators\n"
-    " *\n"
-    " * Made by \"meson compile table-strings\"; not to be edited by hand.\n"
-    " *\n"
-    " * SPDX-License-Identifier: GPL-3.0-or-later\n"
-    " */\n");
+      "/* table-strings.h: texts of src/trade/tables, for translators\n"
+      " *\n"
+      " * Made by \"meson compile table-strings\"; not to be edited by hand.\n"
+      " *\n"
+      " * SPDX-License-Identifier: GPL-3.0-or-later\n"
+      " */\n");
 
   for (guint i = 0; i < paths->len; i++)
     {

@@ -50,8 +50,8 @@ wm_trade_new_with_shop (const char *dir, const char *shop_dir, GError **error)
 WmTrade *
 wm_trade_new (const char *dir, GError **error)
 {
-  g_autofree char *shop_dir
-    = g_build_filename (g_get_user_data_dir (), "wearmark", "tables", NULL);
+  g_autofree char *shop_dir =
+      g_build_filename (g_get_user_data_dir (), "wearmark", "tables", NULL);
 
   return wm_trade_new_with_shop (dir, shop_dir, error);
 }
@@ -79,7 +79,7 @@ wm_trade_unref (WmTrade *self)
 const char *const *
 wm_trade_get_problems (WmTrade *self)
 {
-  return (const char *const *) self->problems->pdata;
+  return (const char *const *)self->problems->pdata;
 }
 
 const char *
@@ -117,8 +117,8 @@ wm_trade_describe_left (WmTrade *self, const WmChecklistItem *item)
 
   for (guint i = 0; item->left[i] != NULL; i++)
     g_string_append_printf (
-      text, "%s%s", i > 0 ? ". " : "",
-      wm_trade_text (wm_trade_find_consequence (self, item->left[i])->customer));
+        text, "%s%s", i > 0 ? ". " : "",
+        wm_trade_text (wm_trade_find_consequence (self, item->left[i])->customer));
   return g_string_free (text, FALSE);
 }
 
@@ -129,24 +129,24 @@ wm_trade_describe_remedies (WmTrade *self, const WmChecklistItem *item)
 
   for (guint i = 0; item->remedies[i] != NULL; i++)
     g_string_append_printf (
-      text, "%s%s", i > 0 ? "; " : "",
-      wm_trade_text (wm_trade_find_remedy (self, item->remedies[i])->name));
+        text, "%s%s", i > 0 ? "; " : "",
+        wm_trade_text (wm_trade_find_remedy (self, item->remedies[i])->name));
   return g_string_free (text, FALSE);
 }
 
 /* The typed doors to the rows: one line for each kind. */
-#define FIND(noun, Type, KIND)                                                          \
-  const Type *wm_trade_find_##noun (WmTrade *self, const char *key)                     \
-  {                                                                                     \
-    return key == NULL ? NULL                                                           \
-                       : g_hash_table_lookup (self->rows->by_key[WM_KIND_##KIND], key); \
+#define FIND(noun, Type, KIND)                                                           \
+  const Type *wm_trade_find_##noun (WmTrade *self, const char *key)                      \
+  {                                                                                      \
+    return key == NULL ? NULL                                                            \
+                       : g_hash_table_lookup (self->rows->by_key[WM_KIND_##KIND], key);  \
   }
-#define LIST(nouns, Type, KIND)                                                         \
-  const Type *const *wm_trade_list_##nouns (WmTrade *self, guint *n)                    \
-  {                                                                                     \
-    if (n != NULL)                                                                      \
-      *n = self->rows->n_rows[WM_KIND_##KIND];                                          \
-    return (const Type *const *) self->rows->rows[WM_KIND_##KIND]->pdata;               \
+#define LIST(nouns, Type, KIND)                                                          \
+  const Type *const *wm_trade_list_##nouns (WmTrade *self, guint *n)                     \
+  {                                                                                      \
+    if (n != NULL)                                                                       \
+      *n = self->rows->n_rows[WM_KIND_##KIND];                                           \
+    return (const Type *const *)self->rows->rows[WM_KIND_##KIND]->pdata;                 \
   }
 
 /* clang-format off */

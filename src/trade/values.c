@@ -93,7 +93,7 @@ read_level (const char *text, WmSeverity *out)
   if (i < 0)
     return FALSE;
 
-  *out = (WmSeverity) (WM_SEVERITY_SOUND + i);
+  *out = (WmSeverity)(WM_SEVERITY_SOUND + i);
   return TRUE;
 }
 
@@ -134,12 +134,12 @@ read_counted (const WmFieldSpec *spec, const char *text, gpointer at,
     case WM_FIELD_FLAG:
       *out_hint = "yes or no";
       i = find_word (text, "no yes");
-      *(gboolean *) at = i == 1;
+      *(gboolean *)at = i == 1;
       return i >= 0;
     default:
       *out_hint = spec->choice;
       i = find_word (text, spec->choice);
-      *(int *) at = MAX (i, 0);
+      *(int *)at = MAX (i, 0);
       return i >= 0;
     }
 }
@@ -148,7 +148,7 @@ gboolean
 wm_value_read (WmRows *rows, const WmFieldSpec *spec, const char *text, gpointer row,
                const char **out_hint)
 {
-  gpointer at = (char *) row + spec->offset;
+  gpointer at = (char *)row + spec->offset;
 
   *out_hint = "a text";
   if (*text == '\0')
@@ -158,16 +158,16 @@ wm_value_read (WmRows *rows, const WmFieldSpec *spec, const char *text, gpointer
     {
     case WM_FIELD_TEXT:
     case WM_FIELD_PLAIN:
-      *(const char **) at = g_string_chunk_insert_const (rows->texts, text);
+      *(const char **)at = g_string_chunk_insert_const (rows->texts, text);
       return TRUE;
     case WM_FIELD_KEY:
       *out_hint = "one key";
-      *(const char **) at = g_string_chunk_insert_const (rows->texts, text);
+      *(const char **)at = g_string_chunk_insert_const (rows->texts, text);
       return strpbrk (text, " \t") == NULL;
     case WM_FIELD_KEYS:
     case WM_FIELD_WORDS:
     case WM_FIELD_CHECKS:
-      *(const char *const **) at = read_list (rows, text);
+      *(const char *const **)at = read_list (rows, text);
       return TRUE;
     default:
       return read_counted (spec, text, at, out_hint);
@@ -177,20 +177,20 @@ wm_value_read (WmRows *rows, const WmFieldSpec *spec, const char *text, gpointer
 void
 wm_value_clear (const WmFieldSpec *spec, gpointer row)
 {
-  gpointer at = (char *) row + spec->offset;
+  gpointer at = (char *)row + spec->offset;
 
   switch (spec->type)
     {
     case WM_FIELD_NUMBER:
-      *(double *) at = NAN;
+      *(double *)at = NAN;
       break;
     case WM_FIELD_RANGE:
-      *(WmRange *) at = (WmRange) { NAN, NAN };
+      *(WmRange *)at = (WmRange) { NAN, NAN };
       break;
     case WM_FIELD_KEYS:
     case WM_FIELD_WORDS:
     case WM_FIELD_CHECKS:
-      *(const char *const **) at = no_keys;
+      *(const char *const **)at = no_keys;
       break;
     default:
       break; /* zeroed memory: NULL, FALSE, no bound, first choice */

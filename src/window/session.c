@@ -410,6 +410,16 @@ wm_session_go_to_moment (WmSession *self, const char *moment)
   g_signal_emit (self, signals[GO_TO_MOMENT], 0, moment);
 }
 
+void
+wm_session_move_on (WmSession *self, const char *moment)
+{
+  if (self->visit == NULL)
+    return;
+
+  wm_session_change (self, N_("Move the visit on"), self->visit, "moment", moment, NULL);
+  wm_session_go_to_moment (self, moment);
+}
+
 WmEdit *
 wm_session_begin (WmSession *self, const char *label)
 {

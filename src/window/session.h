@@ -57,7 +57,10 @@ const WmId *wm_session_get_visit_id (WmSession *self);
 gboolean wm_session_open_piece (WmSession *self, const WmId *piece_id,
                                 const WmId *visit_id);
 void wm_session_close_piece (WmSession *self);
+/* Only shows another moment. */
 void wm_session_go_to_moment (WmSession *self, const char *moment);
+/* The visit itself moves on (or back) to @moment: an edit; and shows it. */
+void wm_session_move_on (WmSession *self, const char *moment);
 
 /* ---- changing ------------------------------------------------------------- */
 

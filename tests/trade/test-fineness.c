@@ -43,7 +43,7 @@ test_standard_lists (void)
           n_standard++;
       for (; lists[i].values[n_listed] != 0; n_listed++)
         g_assert_true (
-          wm_fineness_is_standard (trade, lists[i].metal, lists[i].values[n_listed]));
+            wm_fineness_is_standard (trade, lists[i].metal, lists[i].values[n_listed]));
       g_assert_cmpuint (n_standard, ==, n_listed);
     }
   g_assert_false (wm_fineness_is_standard (trade, "tin", 999));

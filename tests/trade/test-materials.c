@@ -18,8 +18,11 @@ test_freezing_points (void)
   {
     const char *metal;
     double c;
-  } points[] = { { "ag", 961.78 }, { "au", 1064.18 }, { "cu", 1084.62 },
-                 { "zn", 419.527 }, { "pt", 1768.2 } };
+  } points[] = { { "ag", 961.78 },
+                 { "au", 1064.18 },
+                 { "cu", 1084.62 },
+                 { "zn", 419.527 },
+                 { "pt", 1768.2 } };
 
   for (gsize i = 0; i < G_N_ELEMENTS (points); i++)
     {
@@ -41,19 +44,19 @@ test_densities (void)
     const char *metal;
     double density, tolerance;
   } rows[] = {
-    { "pt", 21.45, 0.05 }, { "pd", 12.02, 0.02 }, { "au", 19.3, 0.03 },
-    { "ag", 10.5, 0.03 },  { "rh", 12.41, 0.02 }, { "ru", 12.45, 0.02 },
+    { "pt", 21.45, 0.05 },    { "pd", 12.02, 0.02 }, { "au", 19.3, 0.03 },
+    { "ag", 10.5, 0.03 },     { "rh", 12.41, 0.02 }, { "ru", 12.45, 0.02 },
     { "ag925", 10.36, 0.02 },
   };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
     g_assert_cmpfloat_with_epsilon (
-      wm_trade_find_metal (trade, rows[i].metal)->density.low, rows[i].density,
-      rows[i].tolerance + 1e-9);
-  g_assert_cmpfloat_with_epsilon (wm_trade_find_metal (trade, "pt")->modulus_gpa.low,
-                                  172, 5);
-  g_assert_cmpfloat_with_epsilon (wm_trade_find_metal (trade, "pd")->modulus_gpa.low,
-                                  117, 5);
+        wm_trade_find_metal (trade, rows[i].metal)->density.low, rows[i].density,
+        rows[i].tolerance + 1e-9);
+  g_assert_cmpfloat_with_epsilon (wm_trade_find_metal (trade, "pt")->modulus_gpa.low, 172,
+                                  5);
+  g_assert_cmpfloat_with_epsilon (wm_trade_find_metal (trade, "pd")->modulus_gpa.low, 117,
+                                  5);
 }
 
 /* As printed: Pt-Co, J. Maerz, Professional Jeweler, March 1998; Pt-Ru, K. Conlon,
@@ -148,8 +151,8 @@ test_palladium_solders (void)
   } rows[] = { { "pd_h", 2365 }, { "pd_m", 2210 }, { "pd_e", 2005 } };
 
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
-    g_assert_cmpfloat_with_epsilon (
-      wm_trade_find_solder (trade, rows[i].key)->flow_c.low, (rows[i].f - 32) / 1.8, 1.0);
+    g_assert_cmpfloat_with_epsilon (wm_trade_find_solder (trade, rows[i].key)->flow_c.low,
+                                    (rows[i].f - 32) / 1.8, 1.0);
 }
 
 static void
@@ -194,10 +197,12 @@ test_stones_published (void)
   g_assert_cmpfloat (wm_trade_find_stone (trade, "spinel")->mohs.low, ==, 8);
   g_assert_cmpfloat_with_epsilon (wm_trade_find_stone (trade, "diamond")->sg.low, 3.52,
                                   0.02);
-  g_assert_cmpfloat_with_epsilon (wm_trade_find_stone (trade, "ruby")->sg.low, 4.00, 0.02);
+  g_assert_cmpfloat_with_epsilon (wm_trade_find_stone (trade, "ruby")->sg.low, 4.00,
+                                  0.02);
   g_assert_cmpfloat_with_epsilon (wm_trade_find_stone (trade, "quartz")->sg.low, 2.66,
                                   0.02);
-  g_assert_cmpfloat_with_epsilon (wm_trade_find_stone (trade, "opal")->sg.low, 2.15, 0.02);
+  g_assert_cmpfloat_with_epsilon (wm_trade_find_stone (trade, "opal")->sg.low, 2.15,
+                                  0.02);
   /* Amethyst loses its violet from about 420 C: Scientific Reports 10 (2020). */
   g_assert_cmpfloat (wm_trade_find_stone (trade, "amethyst")->trouble_c.low, ==, 420);
 }
@@ -207,9 +212,9 @@ test_stones_published (void)
 static void
 test_stones_that_never_see_heat (void)
 {
-  static const char *const never[] = { "diamond_ff", "ruby_gf", "emerald", "opal",
-                                       "tanzanite", "turquoise", "coral",  "pearl",
-                                       "amber" };
+  static const char *const never[] = { "diamond_ff", "ruby_gf",   "emerald",
+                                       "opal",       "tanzanite", "turquoise",
+                                       "coral",      "pearl",     "amber" };
   guint n;
   const WmStone *const *stones = wm_trade_list_stones (trade, &n);
 
@@ -240,8 +245,10 @@ test_cautions (void)
     const char *key;
     const char *figures[3];
   } rows[] = {
-    { "hz_ni", { "0.2", "0.5" } },     { "hz_ni_test", { "0.35", "0.88" } },
-    { "hz_cd", { "0.01 %" } },         { "hz_pb", { "0.05 %" } },
+    { "hz_ni", { "0.2", "0.5" } },
+    { "hz_ni_test", { "0.35", "0.88" } },
+    { "hz_cd", { "0.01 %" } },
+    { "hz_pb", { "0.05 %" } },
     { "hz_boric", { "H360FD", "0.3 %", "1B" } },
   };
   guint n;
@@ -286,7 +293,7 @@ test_wire_and_words (void)
   g_assert_nonnull (wm_trade_find_phrase (trade, "tx_limit"));
   /* C. Corti, Carat Gold Solders for Jewellery Making: at least 20 C below. */
   g_assert_nonnull (
-    strstr (wm_trade_find_advice (trade, "s_margin_parent")->text, "20 °C"));
+      strstr (wm_trade_find_advice (trade, "s_margin_parent")->text, "20 °C"));
 }
 
 int

@@ -30,7 +30,7 @@ is_valid_by_standard (const char *whole)
 
   for (const char *p = whole; *p != '\0'; p++)
     {
-      int value = (int) (strchr (ALPHABET, *p) - ALPHABET);
+      int value = (int)(strchr (ALPHABET, *p) - ALPHABET);
 
       sum = (product + value) % 36;
       product = (sum == 0 ? 36 : sum) * 2 % 37;
@@ -44,8 +44,8 @@ test_check_by_standard (void)
   for (guint running = 1; running <= 3000; running++)
     {
       g_autofree char *body = g_strdup_printf ("2026%04u", running);
-      g_autofree char *whole
-        = g_strdup_printf ("%s%c", body, wm_number_check_char (body));
+      g_autofree char *whole =
+          g_strdup_printf ("%s%c", body, wm_number_check_char (body));
 
       g_assert_true (is_valid_by_standard (whole));
     }
@@ -98,8 +98,8 @@ test_neighbour_swaps (void)
   for (guint running = 1; running <= 9999; running += 3)
     {
       g_autofree char *number = wm_number_make (2026, running);
-      g_autofree char *plain = g_strdup_printf ("%.4s%.4s%c", number, number + 5,
-                                                number[10]);
+      g_autofree char *plain =
+          g_strdup_printf ("%.4s%.4s%c", number, number + 5, number[10]);
 
       for (gsize at = 0; at + 1 < strlen (plain); at++)
         {
@@ -125,8 +125,8 @@ test_make_and_parse (void)
   static const struct
   {
     guint year, running;
-  } cases[] = { { 2026, 1 }, { 2026, 151 }, { 2026, 9999 }, { 2026, 10000 },
-                { 1900, 999999 }, { 9999, 42 } };
+  } cases[] = { { 2026, 1 },     { 2026, 151 },    { 2026, 9999 },
+                { 2026, 10000 }, { 1900, 999999 }, { 9999, 42 } };
 
   for (gsize i = 0; i < G_N_ELEMENTS (cases); i++)
     {
@@ -176,10 +176,17 @@ test_parse_as_typed (void)
 static void
 test_parse_refuses (void)
 {
-  static const char *const malformed[] = { "",          "2026",        "2026-0151",
-                                           "26-0151-Q", "2026-01X1-Q", "1899-0001-A",
-                                           "2026-0000-A", "2026/0151/Q", "2026-1234567-Q",
-                                           "2026-00151-Q", "\xFF\xFE" };
+  static const char *const malformed[] = { "",
+                                           "2026",
+                                           "2026-0151",
+                                           "26-0151-Q",
+                                           "2026-01X1-Q",
+                                           "1899-0001-A",
+                                           "2026-0000-A",
+                                           "2026/0151/Q",
+                                           "2026-1234567-Q",
+                                           "2026-00151-Q",
+                                           "\xFF\xFE" };
   g_autofree char *number = wm_number_make (2026, 151);
   g_autoptr (GError) error = NULL;
   guint year = 7;

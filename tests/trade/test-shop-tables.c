@@ -49,9 +49,9 @@ load (Shop *shop)
   return trade;
 }
 
-#define OWN_CHECK                                                                       \
-  "[check my01]\npart = shank\nname = Our own point\nfault = Our own fault\n"           \
-  "look = Look here\ncustomer = It was so\nlevel = watch\nleft = LK\n"                  \
+#define OWN_CHECK                                                                        \
+  "[check my01]\npart = shank\nname = Our own point\nfault = Our own fault\n"            \
+  "look = Look here\ncustomer = It was so\nlevel = watch\nleft = LK\n"                   \
   "remedies = note_only\nsources = P\n"
 
 static void
@@ -61,8 +61,9 @@ test_override_keeps_the_rest (Shop *shop, gconstpointer unused)
   g_autoptr (WmTrade) plain = wm_trade_new_with_shop (NULL, NULL, NULL);
   const WmChecklistItem *item;
 
-  write_file (shop, "mine.txt",
-              "[check bx08]\nfault = Endring abgenutzt\n[metal au750y]\nsolidus_c = 870\n");
+  write_file (
+      shop, "mine.txt",
+      "[check bx08]\nfault = Endring abgenutzt\n[metal au750y]\nsolidus_c = 870\n");
   trade = load (shop);
   item = wm_trade_find_item (trade, "bx08");
 
@@ -83,10 +84,11 @@ test_add_check_and_type (Shop *shop, gconstpointer unused)
   g_autoptr (WmTrade) plain = wm_trade_new_with_shop (NULL, NULL, NULL);
 
   write_file (shop, "a.txt", OWN_CHECK "[type ring_claw]\nadd = my01\n");
-  write_file (shop, "b.txt",
-              "[type tiara]\nname = Tiara\nyour = Your tiara\n"
-              "icon = wm-brooch-symbolic\nviews = front back\nchecks = SET_RIM my01 ri01\n"
-              "months_daily = 6\nmonths_often = 6 to 12\nmonths_seldom = 24\nsources = P\n");
+  write_file (
+      shop, "b.txt",
+      "[type tiara]\nname = Tiara\nyour = Your tiara\n"
+      "icon = wm-brooch-symbolic\nviews = front back\nchecks = SET_RIM my01 ri01\n"
+      "months_daily = 6\nmonths_often = 6 to 12\nmonths_seldom = 24\nsources = P\n");
   trade = load (shop);
   g_assert_null (wm_trade_get_problems (trade)[0]);
 
@@ -220,7 +222,7 @@ test_shipped_mistake_is_an_error (Shop *shop, gconstpointer unused)
 
       write_file (shop, "table.txt", cases[i].text);
       g_assert_null (wm_trade_new_with_shop (shop->dir, NULL, &error));
-      g_assert_error (error, WM_TRADE_ERROR, (int) cases[i].code);
+      g_assert_error (error, WM_TRADE_ERROR, (int)cases[i].code);
       g_assert_nonnull (strstr (error->message, "table.txt:"));
     }
 }

@@ -40,8 +40,8 @@ test_reads_all_forms (void)
   g_assert_cmpuint (sections->len, ==, 2);
   g_assert_cmpstr (find (sections, 0, "name")->value, ==, "Schloß = Verschluss");
   g_assert_cmpuint (find (sections, 0, "name")->line, ==, 4);
-  g_assert_cmpstr (((WmTableSection *) sections->pdata[1])->kind, ==, "view");
-  g_assert_cmpstr (((WmTableSection *) sections->pdata[1])->key, ==, "top");
+  g_assert_cmpstr (((WmTableSection *)sections->pdata[1])->kind, ==, "view");
+  g_assert_cmpstr (((WmTableSection *)sections->pdata[1])->key, ==, "top");
   g_assert_cmpstr (find (sections, 1, "name")->value, ==, "Top, from above");
   g_assert_cmpstr (find (sections, 1, "other")->value, ==, "x");
   g_assert_null (find (sections, 1, "none"));
@@ -86,7 +86,7 @@ test_mistakes_name_the_line (void)
       g_autoptr (GPtrArray) sections = parse (cases[i].text, &error);
 
       g_assert_null (sections);
-      g_assert_error (error, WM_TRADE_ERROR, (int) cases[i].code);
+      g_assert_error (error, WM_TRADE_ERROR, (int)cases[i].code);
       g_assert_true (g_str_has_prefix (error->message, cases[i].start));
     }
 }
@@ -129,7 +129,7 @@ test_huge_file (void)
 static void
 test_random_bytes (void)
 {
-  static const char pieces[][12] = { "[",   "]",  "[part a]", "\n", " ",    "=",
+  static const char pieces[][12] = { "[",    "]", "[part a]", "\n", " ",    "=",
                                      "name", "#", "\t",       "\r", "\xC3", "\xA9" };
   guint n_read = 0;
   guint n_refused = 0;
@@ -142,10 +142,9 @@ test_random_bytes (void)
       int n = g_test_rand_int_range (0, 24);
 
       for (int j = 0; j < n; j++)
-        g_string_append (text,
-                         pieces[g_test_rand_int_range (0, G_N_ELEMENTS (pieces))]);
+        g_string_append (text, pieces[g_test_rand_int_range (0, G_N_ELEMENTS (pieces))]);
 
-      sections = wm_table_file_parse ("x", text->str, (gssize) text->len, &error);
+      sections = wm_table_file_parse ("x", text->str, (gssize)text->len, &error);
       g_assert_true ((sections == NULL) == (error != NULL));
       *(sections == NULL ? &n_refused : &n_read) += 1;
     }

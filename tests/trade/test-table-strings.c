@@ -10,8 +10,8 @@
 static void
 test_list_is_fresh (void)
 {
-  g_autofree char *path
-    = g_build_filename (g_getenv ("WM_SOURCE_DIR"), "po", "table-strings.h", NULL);
+  g_autofree char *path =
+      g_build_filename (g_getenv ("WM_SOURCE_DIR"), "po", "table-strings.h", NULL);
   g_autofree char *kept = NULL;
   g_autofree char *made = NULL;
   g_autoptr (GError) error = NULL;
@@ -36,10 +36,10 @@ test_quotes_are_kept (void)
   g_autofree char *made = NULL;
 
   g_assert_true (g_file_set_contents (
-    path, "[part a]\nname = a \"b\" \\ c\n[part b]\nname = a \"b\" \\ c\n", -1, NULL));
+      path, "[part a]\nname = a \"b\" \\ c\n[part b]\nname = a \"b\" \\ c\n", -1, NULL));
   made = wm_table_strings_make (dir, NULL);
   g_assert_true (
-    g_str_has_suffix (made, "/* a.txt, part a: name */\nN_(\"a \\\"b\\\" \\\\ c\")\n"));
+      g_str_has_suffix (made, "/* a.txt, part a: name */\nN_(\"a \\\"b\\\" \\\\ c\")\n"));
   g_assert_cmpint (g_unlink (path), ==, 0);
   g_assert_cmpint (g_rmdir (dir), ==, 0);
 }

@@ -10,7 +10,7 @@
 static WmTrade *trade;
 
 static const char *const type_keys[] = {
-  "line_bracelet", "ring_claw", "pendant_chain", "earrings", "brooch",
+  "line_bracelet", "ring_claw", "pendant_chain",  "earrings",  "brooch",
   "bangle",        "strand",    "watch_bracelet", "cufflinks", "locket"
 };
 
@@ -30,7 +30,7 @@ test_types (void)
       g_assert_cmpuint (type->n_items, >=, 8);
       g_assert_cmpuint (type->n_items, <=, 20);
       g_assert_null (type->items[type->n_items]);
-      g_assert_cmpuint (g_strv_length ((char **) type->views), >=, 6);
+      g_assert_cmpuint (g_strv_length ((char **)type->views), >=, 6);
       for (guint j = 0; type->views[j] != NULL; j++)
         g_assert_nonnull (wm_trade_find_view (trade, type->views[j])->name);
       for (guint j = 0; type->also[j] != NULL; j++)
@@ -53,9 +53,9 @@ test_items_are_grouped (void)
         {
           const WmChecklistItem *item = type->items[j];
 
-          g_assert_true (g_hash_table_add (keys, (gpointer) item->key));
+          g_assert_true (g_hash_table_add (keys, (gpointer)item->key));
           if (strcmp (part, item->part) != 0)
-            g_assert_true (g_hash_table_add (parts, (gpointer) item->part));
+            g_assert_true (g_hash_table_add (parts, (gpointer)item->part));
           part = item->part;
         }
       g_assert_cmpuint (g_hash_table_size (parts), >=, 2);
@@ -117,13 +117,13 @@ test_no_item_is_forgotten (void)
       const WmPieceType *type = wm_trade_find_piece_type (trade, type_keys[i]);
 
       for (guint j = 0; j < type->n_items; j++)
-        g_hash_table_add (reached, (gpointer) type->items[j]->key);
+        g_hash_table_add (reached, (gpointer)type->items[j]->key);
       for (guint j = 0; type->also[j] != NULL; j++)
         {
           const WmBlock *block = wm_trade_find_block (trade, type->also[j]);
 
           for (guint k = 0; k < block->n_items; k++)
-            g_hash_table_add (reached, (gpointer) block->items[k]->key);
+            g_hash_table_add (reached, (gpointer)block->items[k]->key);
         }
     }
   for (guint i = 0; i < n; i++)
@@ -172,13 +172,13 @@ test_other_limits (void)
     double value;
     WmSeverity level;
   } cases[] = {
-    { "rg01", 1.6, WM_SEVERITY_SOUND },   { "rg01", 1.3, WM_SEVERITY_WATCH },
-    { "rg01", 1.0, WM_SEVERITY_REPAIR },  { "rg01", 0.7, WM_SEVERITY_NO_WEAR },
-    { "lb02", 1.0, WM_SEVERITY_SOUND },   { "lb02", 2.0, WM_SEVERITY_WATCH },
-    { "lb02", 3.1, WM_SEVERITY_REPAIR },  { "cl02", 0.49, WM_SEVERITY_REPAIR },
+    { "rg01", 1.6, WM_SEVERITY_SOUND },    { "rg01", 1.3, WM_SEVERITY_WATCH },
+    { "rg01", 1.0, WM_SEVERITY_REPAIR },   { "rg01", 0.7, WM_SEVERITY_NO_WEAR },
+    { "lb02", 1.0, WM_SEVERITY_SOUND },    { "lb02", 2.0, WM_SEVERITY_WATCH },
+    { "lb02", 3.1, WM_SEVERITY_REPAIR },   { "cl02", 0.49, WM_SEVERITY_REPAIR },
     { "cl02", 0.29, WM_SEVERITY_NO_WEAR }, { "cl02", 0.5, WM_SEVERITY_SOUND },
-    { "er01", 0.85, WM_SEVERITY_SOUND },  { "er01", 0.7, WM_SEVERITY_WATCH },
-    { "br02", 80.0, WM_SEVERITY_REPAIR }, { "br02", 90.0, WM_SEVERITY_SOUND },
+    { "er01", 0.85, WM_SEVERITY_SOUND },   { "er01", 0.7, WM_SEVERITY_WATCH },
+    { "br02", 80.0, WM_SEVERITY_REPAIR },  { "br02", 90.0, WM_SEVERITY_SOUND },
   };
   WmSeverity level = WM_SEVERITY_NOT_PRESENT;
 
@@ -192,9 +192,9 @@ test_other_limits (void)
 
   level = WM_SEVERITY_NOT_PRESENT;
   g_assert_false (
-    wm_limits_judge (&wm_trade_find_item (trade, "bx02")->limits, 1.0, &level));
+      wm_limits_judge (&wm_trade_find_item (trade, "bx02")->limits, 1.0, &level));
   g_assert_false (
-    wm_limits_judge (&wm_trade_find_item (trade, "bx08")->limits, NAN, &level));
+      wm_limits_judge (&wm_trade_find_item (trade, "bx08")->limits, NAN, &level));
   g_assert_cmpint (level, ==, WM_SEVERITY_NOT_PRESENT);
 }
 
@@ -208,8 +208,8 @@ test_limits_are_in_order (void)
 
   for (guint i = 0; i < n; i++)
     {
-      const WmBound *bounds[]
-        = { &items[i]->limits.watch, &items[i]->limits.repair, &items[i]->limits.no_wear };
+      const WmBound *bounds[] = { &items[i]->limits.watch, &items[i]->limits.repair,
+                                  &items[i]->limits.no_wear };
       const WmBound *last = NULL;
 
       for (gsize j = 0; j < G_N_ELEMENTS (bounds); j++)
@@ -245,8 +245,8 @@ test_intervals (void)
       g_assert_nonnull (type->sources[0]);
     }
   /* Common practice of the trade, no source: six months for a line bracelet. */
-  g_assert_cmpfloat (
-    wm_trade_find_piece_type (trade, "line_bracelet")->months_daily.low, ==, 6.0);
+  g_assert_cmpfloat (wm_trade_find_piece_type (trade, "line_bracelet")->months_daily.low,
+                     ==, 6.0);
 
   g_assert_cmpuint (n, >, 10);
   for (guint i = 0; i < n; i++)
@@ -265,10 +265,10 @@ test_descriptions (void)
   const WmChecklistItem *shank = wm_trade_find_item (trade, "rg01");
   g_autofree char *left = wm_trade_describe_left (trade, item);
   g_autofree char *remedies = wm_trade_describe_remedies (trade, item);
-  g_autofree char *sources
-    = wm_trade_describe_sources (trade, item->sources, item->source_note);
-  g_autofree char *mixed
-    = wm_trade_describe_sources (trade, shank->sources, shank->source_note);
+  g_autofree char *sources =
+      wm_trade_describe_sources (trade, item->sources, item->source_note);
+  g_autofree char *mixed =
+      wm_trade_describe_sources (trade, shank->sources, shank->source_note);
 
   g_assert_cmpstr (left, ==, "The piece can be lost");
   g_assert_cmpstr (remedies, ==, "new ring, round, soldered; solder again");

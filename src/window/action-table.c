@@ -1,0 +1,255 @@
+/* action-table.c: every action of the window, once
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "window/action-table.h"
+
+#include <glib/gi18n.h>
+
+/* Number keys with Alt are the moments in their order; plain number keys are left
+ * to the severities, which the other hand types on the keypad. */
+static const WmActionRow table[] = {
+  { "app.help", N_("All keys"), "F1 <Control>question", WM_GROUP_PROGRAM,
+    WM_PLACE_WINDOW, WM_MENU_PROGRAM },
+  { "app.about", N_("About Wearmark"), "<Control>F1", WM_GROUP_PROGRAM, WM_PLACE_WINDOW,
+    WM_MENU_PROGRAM },
+  { "win.menu", N_("Menu"), "F10", WM_GROUP_PROGRAM, WM_PLACE_WINDOW, WM_MENU_NONE },
+  { "win.full-screen", N_("Full screen"), "F11", WM_GROUP_PROGRAM, WM_PLACE_WINDOW,
+    WM_MENU_NONE },
+  { "win.now-working", N_("Who is working now"), "F4", WM_GROUP_PROGRAM,
+    WM_PLACE_WINDOW, WM_MENU_SHOP },
+  { "app.preferences", N_("Settings of the shop"), "<Control>comma", WM_GROUP_PROGRAM,
+    WM_PLACE_WINDOW, WM_MENU_SHOP },
+  { "app.open-archive", N_("Open another archive"), "<Control><Shift>o",
+    WM_GROUP_PROGRAM, WM_PLACE_WINDOW, WM_MENU_SHOP },
+  { "app.quit", N_("Quit"), "<Control>q", WM_GROUP_PROGRAM, WM_PLACE_WINDOW,
+    WM_MENU_PROGRAM },
+
+  { "win.new-piece", N_("Take in a new piece"), "<Control>n", WM_GROUP_PIECES,
+    WM_PLACE_WINDOW, WM_MENU_TAKE_IN },
+  { "win.new-visit", N_("New visit of this piece"), "<Control><Shift>n",
+    WM_GROUP_PIECES, WM_PLACE_WINDOW, WM_MENU_TAKE_IN },
+  { "win.pieces", N_("Show or hide the pieces"), "F9", WM_GROUP_PIECES, WM_PLACE_WINDOW,
+    WM_MENU_NONE },
+  { "win.search", N_("Search pieces"), "<Control>f", WM_GROUP_PIECES, WM_PLACE_WINDOW,
+    WM_MENU_NONE },
+  { "win.diary", N_("Diary"), "<Control>d", WM_GROUP_PIECES, WM_PLACE_WINDOW,
+    WM_MENU_NONE },
+  { "win.earlier-visit", N_("Earlier visit"), "<Alt>Left", WM_GROUP_PIECES,
+    WM_PLACE_WINDOW, WM_MENU_NONE },
+  { "win.later-visit", N_("Later visit"), "<Alt>Right", WM_GROUP_PIECES,
+    WM_PLACE_WINDOW, WM_MENU_NONE },
+
+  { "win.moment::take-in", N_("Take-in"), "<Alt>1", WM_GROUP_MOMENTS, WM_PLACE_WINDOW,
+    WM_MENU_NONE },
+  { "win.moment::inspection", N_("Inspection"), "<Alt>2", WM_GROUP_MOMENTS,
+    WM_PLACE_WINDOW, WM_MENU_NONE },
+  { "win.moment::work", N_("Bench work"), "<Alt>3", WM_GROUP_MOMENTS, WM_PLACE_WINDOW,
+    WM_MENU_NONE },
+  { "win.moment::proof", N_("Proof"), "<Alt>4", WM_GROUP_MOMENTS, WM_PLACE_WINDOW,
+    WM_MENU_NONE },
+  { "win.moment::hand-back", N_("Hand-back"), "<Alt>5", WM_GROUP_MOMENTS,
+    WM_PLACE_WINDOW, WM_MENU_NONE },
+
+  { "win.undo", N_("Undo"), "<Control>z", WM_GROUP_EDIT, WM_PLACE_WINDOW, WM_MENU_EDIT },
+  { "win.redo", N_("Do again"), "<Control><Shift>z <Control>y", WM_GROUP_EDIT,
+    WM_PLACE_WINDOW, WM_MENU_EDIT },
+  { "win.history", N_("History of this piece"), "<Control>h", WM_GROUP_EDIT,
+    WM_PLACE_WINDOW, WM_MENU_EDIT },
+};
+
+static const char *const group_titles[WM_N_GROUPS] = {
+  N_("Program"), N_("Pieces"), N_("Moments"), N_("Changes"), N_("Papers"),
+  N_("Checklist"), N_("Photos"), N_("Marks"), N_("Counter view"),
+};
+
+const WmActionRow *
+wm_action_table (guint *n_rows)
+{
+  *n_rows = G_N_ELEMENTS (table);
+  return table;
+}
+
+const WmActionRow *
+wm_action_find (const char *name)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (table); i++)
+    if (g_str_equal (table[i].name, name))
+      return &table[i];
+  return NULL;
+}
+
+gboolean
+wm_action_places_meet (guint a, guint b)
+{
+  guint inspection = WM_PLACE_PHOTOS | WM_PLACE_CHECKLIST;
+
+  if (((a | b) & WM_PLACE_WINDOW) != 0)
+    return TRUE;
+  /* Canvas, strip and checklist are on one page. */
+  if ((a & inspection) != 0 && (b & inspection) != 0)
+    return TRUE;
+  return (a & b) != 0;
+}
+
+static char *
+describe_key (const char *key)
+{
+  guint keyval;
+  GdkModifierType modifiers;
+
+  if (!gtk_accelerator_parse (key, &keyval, &modifiers))
+    return NULL;
+  return gtk_accelerator_get_label (keyval, modifiers);
+}
+
+char *
+wm_action_describe (const char *name)
+{
+  const WmActionRow *row = wm_action_find (name);
+  g_auto(GStrv) keys = NULL;
+  g_autofree char *key = NULL;
+
+  g_return_val_if_fail (row != NULL, g_strdup (name));
+
+  keys = g_strsplit (row->keys, " ", -1);
+  key = describe_key (keys[0]);
+  return g_strdup_printf ("%s (%s)", _(row->label), key);
+}
+
+void
+wm_action_name_widget (GtkWidget *widget, const char *name)
+{
+  const WmActionRow *row = wm_action_find (name);
+  g_autofree char *text = wm_action_describe (name);
+
+  gtk_widget_set_tooltip_text (widget, text);
+  if (row != NULL)
+    gtk_accessible_update_property (GTK_ACCESSIBLE (widget),
+                                    GTK_ACCESSIBLE_PROPERTY_LABEL, _(row->label), -1);
+}
+
+void
+wm_action_add_window_keys (GtkApplication *application)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (table); i++)
+    if ((table[i].places & WM_PLACE_WINDOW) != 0)
+      {
+        g_auto(GStrv) keys = g_strsplit (table[i].keys, " ", -1);
+
+        gtk_application_set_accels_for_action (application, table[i].name,
+                                               (const char *const *)keys);
+      }
+}
+
+static GtkShortcut *
+make_shortcut (const WmActionRow *row, const char *key)
+{
+  GtkShortcut *shortcut;
+  GtkShortcutTrigger *trigger = gtk_shortcut_trigger_parse_string (key);
+  g_autofree char *action_name = NULL;
+  g_autoptr(GVariant) target = NULL;
+
+  if (trigger == NULL
+      || !g_action_parse_detailed_name (row->name, &action_name, &target, NULL))
+    g_error ("action table: %s: %s", row->name, key);
+
+  shortcut = gtk_shortcut_new (trigger, gtk_named_action_new (action_name));
+  gtk_shortcut_set_arguments (shortcut, target);
+  return shortcut;
+}
+
+void
+wm_action_add_keys (GtkWidget *widget, WmActionPlace place)
+{
+  GtkEventController *controller = gtk_shortcut_controller_new ();
+
+  for (guint i = 0; i < G_N_ELEMENTS (table); i++)
+    if ((table[i].places & place) != 0)
+      {
+        g_auto(GStrv) keys = g_strsplit (table[i].keys, " ", -1);
+
+        for (guint k = 0; keys[k] != NULL; k++)
+          gtk_shortcut_controller_add_shortcut (GTK_SHORTCUT_CONTROLLER (controller),
+                                                make_shortcut (&table[i], keys[k]));
+      }
+
+  gtk_widget_add_controller (widget, controller);
+}
+
+GMenuModel *
+wm_action_make_menu (void)
+{
+  GMenu *menu = g_menu_new ();
+
+  for (guint m = WM_MENU_NONE + 1; m < WM_N_MENUS; m++)
+    {
+      g_autoptr(GMenu) section = g_menu_new ();
+
+      for (guint i = 0; i < G_N_ELEMENTS (table); i++)
+        if (table[i].menu == m)
+          g_menu_append (section, _(table[i].label), table[i].name);
+      if (g_menu_model_get_n_items (G_MENU_MODEL (section)) > 0)
+        g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
+    }
+
+  return G_MENU_MODEL (menu);
+}
+
+/* The overlay has no call for adding groups in GTK 4.8: only a builder fills it. */
+static void
+append_help_group (GString *xml, WmActionGroup group)
+{
+  g_autofree char *title = g_markup_escape_text (_(group_titles[group]), -1);
+
+  g_string_append_printf (xml,
+                          "<child><object class='GtkShortcutsGroup'>"
+                          "<property name='title'>%s</property>",
+                          title);
+  for (guint i = 0; i < G_N_ELEMENTS (table); i++)
+    if (table[i].group == group)
+      {
+        g_autofree char *keys = g_markup_escape_text (table[i].keys, -1);
+        g_autofree char *label = g_markup_escape_text (_(table[i].label), -1);
+
+        g_string_append_printf (xml,
+                                "<child><object class='GtkShortcutsShortcut'>"
+                                "<property name='accelerator'>%s</property>"
+                                "<property name='title'>%s</property>"
+                                "</object></child>",
+                                keys, label);
+      }
+  g_string_append (xml, "</object></child>");
+}
+
+static gboolean
+is_group_used (WmActionGroup group)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (table); i++)
+    if (table[i].group == group)
+      return TRUE;
+  return FALSE;
+}
+
+GtkWindow *
+wm_action_make_help (void)
+{
+  g_autoptr(GString) xml = g_string_new (
+      "<interface><object class='GtkShortcutsWindow' id='help'>"
+      "<property name='modal'>1</property>"
+      "<child><object class='GtkShortcutsSection'>"
+      "<property name='section-name'>all</property>"
+      "<property name='max-height'>14</property>");
+  g_autoptr(GtkBuilder) builder = NULL;
+  GtkWindow *window;
+
+  for (guint group = 0; group < WM_N_GROUPS; group++)
+    if (is_group_used (group))
+      append_help_group (xml, group);
+  g_string_append (xml, "</object></child></object></interface>");
+
+  builder = gtk_builder_new_from_string (xml->str, -1);
+  window = GTK_WINDOW (gtk_builder_get_object (builder, "help"));
+  /* A toplevel belongs to GTK's list of windows, not to its builder. */
+  return window;
+}

@@ -1,0 +1,32 @@
+/* moments.c: the five moments of a visit and their pages, once
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "window/moments.h"
+
+#include <glib/gi18n.h>
+
+#include "record/visit.h"
+
+static const WmMomentRow moments[WM_N_MOMENTS] = {
+  { WM_MOMENT_TAKE_IN, N_("Take-in"), "wm-take-in-symbolic", NULL, FALSE },
+  { WM_MOMENT_INSPECTION, N_("Inspection"), "wm-inspection-symbolic", NULL, TRUE },
+  { WM_MOMENT_WORK, N_("Bench work"), "wm-bench-work-symbolic", NULL, FALSE },
+  { WM_MOMENT_PROOF, N_("Proof"), "wm-proof-symbolic", NULL, TRUE },
+  { WM_MOMENT_HAND_BACK, N_("Hand-back"), "wm-hand-back-symbolic", NULL, FALSE },
+};
+
+const WmMomentRow *
+wm_moments (void)
+{
+  return moments;
+}
+
+const WmMomentRow *
+wm_moments_find (const char *word)
+{
+  for (int i = 0; i < WM_N_MOMENTS; i++)
+    if (g_strcmp0 (moments[i].word, word) == 0)
+      return &moments[i];
+  return NULL;
+}

@@ -1,0 +1,120 @@
+/* window-actions.c: what the window's own actions do
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "window/window-actions.h"
+
+static WmSession *
+get_session (gpointer window)
+{
+  return wm_main_window_get_session (WM_MAIN_WINDOW (window));
+}
+
+static void
+on_menu (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  gtk_menu_button_popup (wm_main_window_get_menu_button (window));
+}
+
+static void
+on_full_screen (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  if (gtk_window_is_fullscreen (window))
+    gtk_window_unfullscreen (window);
+  else
+    gtk_window_fullscreen (window);
+}
+
+static void
+on_search (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  adw_flap_set_reveal_flap (wm_main_window_get_flap (window), TRUE);
+  wm_pieces_pane_grab_search (wm_main_window_get_pieces (window));
+}
+
+static void
+on_diary (GSimpleAction *action, GVariant *state, gpointer window)
+{
+  gboolean wanted = g_variant_get_boolean (state);
+  gboolean has_piece = wm_session_get_piece (get_session (window)) != NULL;
+
+  wm_main_window_show_page (window, wanted      ? "diary"
+                                    : has_piece ? "piece"
+                                                : "welcome");
+}
+
+static void
+on_earlier_visit (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  wm_piece_bar_step (wm_main_window_get_piece_bar (window), -1);
+}
+
+static void
+on_later_visit (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  wm_piece_bar_step (wm_main_window_get_piece_bar (window), 1);
+}
+
+static void
+on_moment (GSimpleAction *action, GVariant *word, gpointer window)
+{
+  wm_main_window_show_page (window, "piece");
+  wm_main_window_show_moment (window, g_variant_get_string (word, NULL));
+}
+
+static void
+on_undo (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  wm_session_undo (get_session (window));
+}
+
+static void
+on_redo (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  wm_session_redo (get_session (window));
+}
+
+static const GActionEntry entries[] = {
+  { "menu", on_menu },
+  { "full-screen", on_full_screen },
+  { "search", on_search },
+  { "diary", NULL, NULL, "false", on_diary },
+  { "earlier-visit", on_earlier_visit },
+  { "later-visit", on_later_visit },
+  { "moment", on_moment, "s", "''", NULL },
+  { "undo", on_undo },
+  { "redo", on_redo },
+};
+
+static void
+set_enabled (WmMainWindow *window, const char *name, gboolean enabled)
+{
+  GAction *action = g_action_map_lookup_action (G_ACTION_MAP (window), name);
+
+  g_simple_action_set_enabled (G_SIMPLE_ACTION (action), enabled);
+}
+
+void
+wm_window_actions_add (WmMainWindow *window)
+{
+  g_autoptr(GPropertyAction) pieces
+      = g_property_action_new ("pieces", wm_main_window_get_flap (window), "reveal-flap");
+
+  g_action_map_add_action_entries (G_ACTION_MAP (window), entries, G_N_ELEMENTS (entries),
+                                   window);
+  g_action_map_add_action (G_ACTION_MAP (window), G_ACTION (pieces));
+}
+
+void
+wm_window_actions_refresh (WmMainWindow *window)
+{
+  WmSession *session = get_session (window);
+  gboolean has_visit = wm_session_get_visit (session) != NULL;
+  gboolean can_write = !wm_session_is_read_only (session);
+
+  set_enabled (window, "moment", has_visit);
+  set_enabled (window, "earlier-visit", has_visit);
+  set_enabled (window, "later-visit", has_visit);
+  set_enabled (window, "undo", can_write);
+  set_enabled (window, "redo", can_write);
+}

@@ -1,0 +1,162 @@
+/* words.c: dates, numbers and people in the words of the reader's language
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "window/words.h"
+
+#include <glib/gi18n.h>
+#include <math.h>
+
+#include "trade/trade.h"
+
+static char *
+format_time (gint64 at_s, const char *format)
+{
+  g_autoptr(GDateTime) at = NULL;
+
+  if (at_s == WM_UNKNOWN)
+    return g_strdup ("");
+  at = g_date_time_new_from_unix_local (at_s);
+  return at == NULL ? g_strdup ("") : g_date_time_format (at, format);
+}
+
+static GDateTime *
+parse_date (const char *date)
+{
+  g_autoptr(GTimeZone) here = g_time_zone_new_local ();
+  g_autofree char *text = NULL;
+
+  if (date == NULL)
+    return NULL;
+  text = g_strconcat (date, "T12:00:00", NULL);
+  return g_date_time_new_from_iso8601 (text, here);
+}
+
+static char *
+format_short (GDateTime *at)
+{
+  g_autoptr(GDateTime) now = g_date_time_new_now_local ();
+
+  if (at == NULL)
+    return g_strdup ("");
+  /* Translators: a date of this year, and of another, as short as can be. */
+  return g_date_time_format (at, g_date_time_get_year (at) == g_date_time_get_year (now)
+                                     ? _("%-d %b")
+                                     : _("%-d %b %Y"));
+}
+
+char *
+wm_words_day (gint64 at_s)
+{
+  /* Translators: a date as in a letter: 26 November 2026 */
+  return format_time (at_s, _("%-d %B %Y"));
+}
+
+char *
+wm_words_short_day (gint64 at_s)
+{
+  g_autoptr(GDateTime) at
+      = at_s == WM_UNKNOWN ? NULL : g_date_time_new_from_unix_local (at_s);
+
+  return format_short (at);
+}
+
+char *
+wm_words_moment (gint64 at_s)
+{
+  /* Translators: a date with the time of day: 26 Nov 2026, 09:12 */
+  return format_time (at_s, _("%-d %b %Y, %H:%M"));
+}
+
+char *
+wm_words_date (const char *date)
+{
+  g_autoptr(GDateTime) at = parse_date (date);
+
+  return at == NULL ? g_strdup ("") : g_date_time_format (at, _("%-d %B %Y"));
+}
+
+char *
+wm_words_short_date (const char *date)
+{
+  g_autoptr(GDateTime) at = parse_date (date);
+
+  return format_short (at);
+}
+
+char *
+wm_words_mass (gint64 mass_mg)
+{
+  if (mass_mg == WM_UNKNOWN)
+    return g_strdup ("");
+  /* A bench balance shows hundredths of a gram; a third figure only if it was given. */
+  return g_strdup_printf (mass_mg % 10 == 0 ? _("%.2f g") : _("%.3f g"),
+                          mass_mg / 1000.0);
+}
+
+char *
+wm_words_mm (double mm)
+{
+  return isnan (mm) ? g_strdup ("") : g_strdup_printf (_("%g mm"), mm);
+}
+
+static const WmPieceType *
+find_type (WmSession *session, const char *type)
+{
+  WmTrade *trade = wm_session_get_trade (session);
+
+  return trade == NULL || type == NULL ? NULL : wm_trade_find_piece_type (trade, type);
+}
+
+char *
+wm_words_type (WmSession *session, const char *type)
+{
+  const WmPieceType *row = find_type (session, type);
+
+  if (row != NULL)
+    return g_strdup (wm_trade_text (row->name));
+  return g_strdup (type == NULL ? "" : type);
+}
+
+const char *
+wm_words_type_icon (WmSession *session, const char *type)
+{
+  const WmPieceType *row = find_type (session, type);
+
+  return row != NULL && row->icon != NULL ? row->icon : "wm-pieces-symbolic";
+}
+
+char *
+wm_words_metal (WmSession *session, WmPiece *piece)
+{
+  WmTrade *trade = wm_session_get_trade (session);
+  const WmMetal *metal = NULL;
+
+  if (piece->metal == NULL)
+    return piece->fineness == WM_UNKNOWN
+               ? g_strdup ("")
+               : g_strdup_printf (_("fineness %d"), (int)piece->fineness);
+
+  if (trade != NULL)
+    metal = wm_trade_find_metal (trade, piece->metal);
+  return g_strdup (metal == NULL ? piece->metal : wm_trade_text (metal->name));
+}
+
+char *
+wm_words_piece (WmSession *session, WmPiece *piece)
+{
+  g_autofree char *type = wm_words_type (session, piece->type);
+  g_autofree char *metal = wm_words_metal (session, piece);
+  GString *line = g_string_new (type);
+  const char *parts[] = { piece->description, metal };
+
+  for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
+    if (parts[i] != NULL && parts[i][0] != '\0')
+      {
+        if (line->len > 0)
+          g_string_append (line, ", ");
+        g_string_append (line, parts[i]);
+      }
+
+  return g_string_free (line, FALSE);
+}

@@ -1,0 +1,34 @@
+/* words.h: dates, numbers and people in the words of the reader's language
+ *
+ * All return new text; the caller frees it. Main thread only (translations).
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "record/kinds.h"
+#include "window/session.h"
+
+/* UTC seconds to "26 November 2026", in local time; WM_UNKNOWN gives "". */
+char *wm_words_day (gint64 at_s);
+/* "26 Nov"; with the year if that is not the current one. */
+char *wm_words_short_day (gint64 at_s);
+/* "26 Nov 2026, 09:12" */
+char *wm_words_moment (gint64 at_s);
+/* The same for a date "2026-12-02"; NULL or nonsense gives "". */
+char *wm_words_date (const char *date);
+char *wm_words_short_date (const char *date);
+
+/* "18.42 g" from milligrams; WM_UNKNOWN gives "". */
+char *wm_words_mass (gint64 mass_mg);
+/* "178 mm"; NaN gives "". */
+char *wm_words_mm (double mm);
+
+/* "Line bracelet" for a key of the piece types, else the text as it is. */
+char *wm_words_type (WmSession *session, const char *type);
+/* Icon of a piece type: "wm-ring-symbolic". Static. */
+const char *wm_words_type_icon (WmSession *session, const char *type);
+/* "18 k yellow gold, 750" */
+char *wm_words_metal (WmSession *session, WmPiece *piece);
+/* "Line bracelet, 18 k yellow gold, 34 brilliants" */
+char *wm_words_piece (WmSession *session, WmPiece *piece);
