@@ -184,8 +184,16 @@ on_work (gpointer data, gpointer user_data)
 void
 wm_archive_queue (WmArchive *self, GTask *task, WmWork work)
 {
-  Job *job = g_new0 (Job, 1);
+  Job *job;
 
+  if (self->worker == NULL)
+    {
+      g_task_return_new_error (task, WM_ARCHIVE_ERROR, WM_ARCHIVE_ERROR_IO,
+                               "the archive is closed");
+      g_object_unref (task);
+      return;
+    }
+  job = g_new0 (Job, 1);
   job->task = task;
   job->work = work;
   g_thread_pool_push (self->worker, job, NULL);
