@@ -10,7 +10,7 @@
 #include "window/resource.h"
 #include "window/thumbnail-view.h"
 #include "window/visit-rule.h"
-#include "window/words.h"
+#include "window/labels.h"
 
 #define THUMBNAIL_PX 40
 
@@ -95,7 +95,7 @@ find_photo (WmPieceBar *self)
 static void
 show_piece (WmPieceBar *self, WmPiece *piece)
 {
-  g_autofree char *words = wm_words_piece (self->session, piece);
+  g_autofree char *words = wm_label_piece (self->session, piece);
   g_autofree char *owner = find_owner (self, piece);
   g_autofree char *line
       = owner == NULL ? g_strdup (words) : g_strdup_printf ("%s  ·  %s", words, owner);
@@ -105,7 +105,7 @@ show_piece (WmPieceBar *self, WmPiece *piece)
   gtk_label_set_label (self->line, line);
   gtk_widget_set_tooltip_text (GTK_WIDGET (self->line), line);
   wm_thumbnail_view_set_icon (self->thumbnail,
-                              wm_words_type_icon (self->session, piece->type));
+                              wm_label_type_icon (self->session, piece->type));
   wm_thumbnail_view_set_photo (self->thumbnail, wm_session_get_archive (self->session),
                                photo == NULL ? NULL : photo->sha256,
                                photo == NULL ? NULL : photo->format);
@@ -119,7 +119,7 @@ make_visits_menu (WmPieceBar *self)
   for (int i = self->visits->len - 1; i >= 0; i--)
     {
       WmVisit *visit = self->visits->pdata[i];
-      g_autofree char *day = wm_words_day (visit->taken_in_at_s);
+      g_autofree char *day = wm_label_day (visit->taken_in_at_s);
       g_autofree char *label = g_strdup_printf (
           "%s  ·  %s", day, wm_severity_word (g_array_index (self->severities, int, i)));
       g_autofree char *action = g_strdup_printf ("piece-bar.visit(%d)", i);

@@ -9,7 +9,7 @@
 #include "photo/mark-look.h"
 #include "window/gauge-rule.h"
 #include "window/glyph.h"
-#include "window/words.h"
+#include "window/labels.h"
 
 #define BUTTON 30       /* px: disc with claws and pill */
 #define RULE_Y 15       /* px from the top: the middle of the buttons */
@@ -216,7 +216,7 @@ static void
 add_button (WmVisitRule *self, WmVisit *visit, int severity, gboolean current)
 {
   GtkWidget *button = gtk_button_new ();
-  g_autofree char *date = wm_words_day (visit->taken_in_at_s);
+  g_autofree char *date = wm_label_day (visit->taken_in_at_s);
   g_autofree char *label
       = g_strdup_printf (_("Visit of %s: %s"), date, wm_severity_word (severity));
   g_autoptr(GDateTime) first = g_date_time_new_utc (self->first_year, 1, 1, 0, 0, 0);

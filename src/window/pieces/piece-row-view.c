@@ -10,7 +10,7 @@
 #include "window/glyph.h"
 #include "window/resource.h"
 #include "window/thumbnail-view.h"
-#include "window/words.h"
+#include "window/labels.h"
 
 struct _WmPieceRowView
 {
@@ -41,10 +41,10 @@ describe_on_bench (WmPieceRow *row)
 
   if (row->promised_on != NULL)
     {
-      day = wm_words_short_date (row->promised_on);
+      day = wm_label_short_date (row->promised_on);
       return g_strdup_printf (_("promised for %s"), day);
     }
-  day = wm_words_short_day (row->taken_in_at_s);
+  day = wm_label_short_day (row->taken_in_at_s);
   return g_strdup_printf (_("in since %s"), day);
 }
 
@@ -58,12 +58,12 @@ wm_piece_row_describe_status (WmPieceRow *row)
                                                              : describe_on_bench (row);
   if (row->next_check_on != NULL)
     {
-      day = wm_words_short_date (row->next_check_on);
+      day = wm_label_short_date (row->next_check_on);
       return g_strdup_printf (_("due %s"), day);
     }
   if (row->handed_back_at_s != WM_UNKNOWN)
     {
-      day = wm_words_short_day (row->handed_back_at_s);
+      day = wm_label_short_day (row->handed_back_at_s);
       return g_strdup_printf (_("handed back %s"), day);
     }
   return g_strdup ("");
@@ -82,7 +82,7 @@ show_row (WmPieceRowView *self, WmPieceRow *row)
       return;
     }
 
-  kind = wm_words_type (self->session, row->type);
+  kind = wm_label_type (self->session, row->type);
   status = wm_piece_row_describe_status (row);
   gtk_label_set_label (self->number, row->number);
   gtk_label_set_label (self->owner,
@@ -92,7 +92,7 @@ show_row (WmPieceRowView *self, WmPieceRow *row)
   wm_glyph_set_severity (self->glyph, row->severity);
   gtk_label_set_label (self->status, status);
   wm_thumbnail_view_set_icon (self->thumbnail,
-                              wm_words_type_icon (self->session, row->type));
+                              wm_label_type_icon (self->session, row->type));
   wm_thumbnail_view_set_photo (self->thumbnail, wm_session_get_archive (self->session),
                                row->photo_sha256, row->photo_format);
 

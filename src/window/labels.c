@@ -1,8 +1,8 @@
-/* words.c: dates, numbers and people in the words of the reader's language
+/* labels.c: dates, numbers and people in the words of the reader's language
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
-#include "window/words.h"
+#include "window/labels.h"
 
 #include <glib/gi18n.h>
 #include <math.h>
@@ -46,14 +46,14 @@ format_short (GDateTime *at)
 }
 
 char *
-wm_words_day (gint64 at_s)
+wm_label_day (gint64 at_s)
 {
   /* Translators: a date as in a letter: 26 November 2026 */
   return format_time (at_s, _("%-d %B %Y"));
 }
 
 char *
-wm_words_short_day (gint64 at_s)
+wm_label_short_day (gint64 at_s)
 {
   g_autoptr(GDateTime) at
       = at_s == WM_UNKNOWN ? NULL : g_date_time_new_from_unix_local (at_s);
@@ -62,14 +62,14 @@ wm_words_short_day (gint64 at_s)
 }
 
 char *
-wm_words_moment (gint64 at_s)
+wm_label_moment (gint64 at_s)
 {
   /* Translators: a date with the time of day: 26 Nov 2026, 09:12 */
   return format_time (at_s, _("%-d %b %Y, %H:%M"));
 }
 
 char *
-wm_words_date (const char *date)
+wm_label_date (const char *date)
 {
   g_autoptr(GDateTime) at = parse_date (date);
 
@@ -77,7 +77,7 @@ wm_words_date (const char *date)
 }
 
 char *
-wm_words_short_date (const char *date)
+wm_label_short_date (const char *date)
 {
   g_autoptr(GDateTime) at = parse_date (date);
 
@@ -85,7 +85,7 @@ wm_words_short_date (const char *date)
 }
 
 char *
-wm_words_mass (gint64 mass_mg)
+wm_label_mass (gint64 mass_mg)
 {
   if (mass_mg == WM_UNKNOWN)
     return g_strdup ("");
@@ -95,7 +95,7 @@ wm_words_mass (gint64 mass_mg)
 }
 
 char *
-wm_words_mm (double mm)
+wm_label_mm (double mm)
 {
   return isnan (mm) ? g_strdup ("") : g_strdup_printf (_("%g mm"), mm);
 }
@@ -109,7 +109,7 @@ find_type (WmSession *session, const char *type)
 }
 
 char *
-wm_words_type (WmSession *session, const char *type)
+wm_label_type (WmSession *session, const char *type)
 {
   const WmPieceType *row = find_type (session, type);
 
@@ -119,7 +119,7 @@ wm_words_type (WmSession *session, const char *type)
 }
 
 const char *
-wm_words_type_icon (WmSession *session, const char *type)
+wm_label_type_icon (WmSession *session, const char *type)
 {
   const WmPieceType *row = find_type (session, type);
 
@@ -127,7 +127,7 @@ wm_words_type_icon (WmSession *session, const char *type)
 }
 
 char *
-wm_words_metal (WmSession *session, WmPiece *piece)
+wm_label_metal (WmSession *session, WmPiece *piece)
 {
   WmTrade *trade = wm_session_get_trade (session);
   const WmMetal *metal = NULL;
@@ -143,10 +143,10 @@ wm_words_metal (WmSession *session, WmPiece *piece)
 }
 
 char *
-wm_words_piece (WmSession *session, WmPiece *piece)
+wm_label_piece (WmSession *session, WmPiece *piece)
 {
-  g_autofree char *type = wm_words_type (session, piece->type);
-  g_autofree char *metal = wm_words_metal (session, piece);
+  g_autofree char *type = wm_label_type (session, piece->type);
+  g_autofree char *metal = wm_label_metal (session, piece);
   GString *line = g_string_new (type);
   const char *parts[] = { piece->description, metal };
 

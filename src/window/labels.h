@@ -1,4 +1,4 @@
-/* words.h: dates, numbers and people in the words of the reader's language
+/* labels.h: dates, numbers and people in the words of the reader's language
  *
  * All return new text; the caller frees it. Main thread only (translations).
  *
@@ -10,25 +10,25 @@
 #include "window/session.h"
 
 /* UTC seconds to "26 November 2026", in local time; WM_UNKNOWN gives "". */
-char *wm_words_day (gint64 at_s);
+char *wm_label_day (gint64 at_s);
 /* "26 Nov"; with the year if that is not the current one. */
-char *wm_words_short_day (gint64 at_s);
+char *wm_label_short_day (gint64 at_s);
 /* "26 Nov 2026, 09:12" */
-char *wm_words_moment (gint64 at_s);
+char *wm_label_moment (gint64 at_s);
 /* The same for a date "2026-12-02"; NULL or nonsense gives "". */
-char *wm_words_date (const char *date);
-char *wm_words_short_date (const char *date);
+char *wm_label_date (const char *date);
+char *wm_label_short_date (const char *date);
 
 /* "18.42 g" from milligrams; WM_UNKNOWN gives "". */
-char *wm_words_mass (gint64 mass_mg);
+char *wm_label_mass (gint64 mass_mg);
 /* "178 mm"; NaN gives "". */
-char *wm_words_mm (double mm);
+char *wm_label_mm (double mm);
 
 /* "Line bracelet" for a key of the piece types, else the text as it is. */
-char *wm_words_type (WmSession *session, const char *type);
+char *wm_label_type (WmSession *session, const char *type);
 /* Icon of a piece type: "wm-ring-symbolic". Static. */
-const char *wm_words_type_icon (WmSession *session, const char *type);
+const char *wm_label_type_icon (WmSession *session, const char *type);
 /* "18 k yellow gold, 750" */
-char *wm_words_metal (WmSession *session, WmPiece *piece);
+char *wm_label_metal (WmSession *session, WmPiece *piece);
 /* "Line bracelet, 18 k yellow gold, 34 brilliants" */
-char *wm_words_piece (WmSession *session, WmPiece *piece);
+char *wm_label_piece (WmSession *session, WmPiece *piece);
