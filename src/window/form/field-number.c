@@ -307,7 +307,8 @@ wm_field_check_count (const char *text, gint64 *out_count, char **out_remark)
   return WM_FIELD_OK;
 }
 
-/* "18 k", "18k", "18 ct", "18 kt": parts of 24. */
+/* "18 k", "18k", "18 ct", "18 kt": parts of 24. *out_ppt is below 0 if they are not
+ * 1 to 24. */
 static gboolean
 read_karat (char *text, gint64 *out_ppt)
 {
@@ -321,8 +322,9 @@ read_karat (char *text, gint64 *out_ppt)
         continue;
       text[strlen (text) - strlen (units[i])] = '\0';
       g_strstrip (text);
+      *out_ppt = -1;
       if (!g_ascii_string_to_unsigned (text, 10, 1, 24, &karat, NULL))
-        return FALSE;
+        return TRUE;
       /* 24 k is marked 999; the marks 333, 417, 585 and 916 are rounded as ISO 9202
        * has them: 8, 10, 14, 22 of 24. */
       *out_ppt = karat == 24 ? 999 : karat == 14 ? 585 : karat * 1000 / 24;
@@ -348,6 +350,8 @@ wm_field_check_fineness (const char *text, gint64 *out_ppt, char **out_remark)
     }
   if (read_karat (own, &karat_ppt))
     {
+      if (karat_ppt < 0)
+        return say (out_remark, WM_FIELD_WRONG, _("Karat is 1 to 24 parts of 24."));
       *out_ppt = karat_ppt;
       return WM_FIELD_OK;
     }
