@@ -1,0 +1,12 @@
+/* verbs.c: the table of verbs, in the order of --help
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "command/verbs.h"
+
+const WmVerb *const wm_verbs[] = {
+  &wm_verb_pieces,
+  &wm_verb_verify,
+};
+
+const guint wm_n_verbs = G_N_ELEMENTS (wm_verbs);

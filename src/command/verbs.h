@@ -1,0 +1,10 @@
+/* verbs.h: every verb, each in its own file verb-NAME.c
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "command/command.h"
+
+extern const WmVerb wm_verb_pieces;
+extern const WmVerb wm_verb_verify;
