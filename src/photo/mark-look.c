@@ -129,7 +129,7 @@ wm_mark_extents (const WmMarkLook *look, const WmMarkStyle *style, double box[4]
   double edges[4] = { look->disc.x, look->disc.y, look->disc.x, look->disc.y };
   double outline = 1.5 * MAX (WM_MARK_HALO * r, style->px);
   double disc = (WM_MARK_CLAW_OUTER + WM_MARK_CLAW_LINE / 2) * r + outline;
-  double form = WM_MARK_FORM_LINE * r + outline;
+  double form = WM_MARK_FORM_LINE / 2 * r + 2 * outline;
 
   /* Ring of selection round the disc and the tip (look book: 2.4 px at 1.62 R + 5,
    * 0.62 R or 7 px). */
