@@ -6,8 +6,6 @@
 
 #include "photo/mark-look.h"
 
-#include <math.h>
-
 double
 wm_segment_distance (WmPoint a, WmPoint b, WmPoint at)
 {
@@ -16,7 +14,7 @@ wm_segment_distance (WmPoint a, WmPoint b, WmPoint at)
   double t = length2 > 0 ? ((at.x - a.x) * dx + (at.y - a.y) * dy) / length2 : 0;
 
   t = CLAMP (t, 0, 1);
-  return hypot (a.x + t * dx - at.x, a.y + t * dy - at.y);
+  return wm_distance ((WmPoint){ a.x + t * dx, a.y + t * dy }, at);
 }
 
 static double
@@ -37,7 +35,7 @@ wm_box_distance (const WmLayoutBox *box, WmPoint at)
   double dx = MAX (MAX (box->x - at.x, at.x - box->x - box->width), 0);
   double dy = MAX (MAX (box->y - at.y, at.y - box->y - box->height), 0);
 
-  return hypot (dx, dy);
+  return sqrt (dx * dx + dy * dy);
 }
 
 /* Even-odd rule: how many edges a ray to the right crosses. */
@@ -63,7 +61,7 @@ wm_form_distance (const WmLayoutMark *mark, WmPoint at)
 {
   gsize n = mark->n_points;
   gboolean is_closed = mark->shape == WM_SHAPE_OUTLINE && n > 2;
-  double least = hypot (mark->points[0].x - at.x, mark->points[0].y - at.y);
+  double least = wm_distance (mark->points[0], at);
 
   if (is_closed && is_inside (mark, at))
     return 0;

@@ -8,6 +8,17 @@
 
 #include "photo/mark-layout.h"
 
+#include <math.h>
+
+/* Not hypot (): nothing here comes near overflow, and this is the inner loop. */
+static inline double
+wm_distance (WmPoint a, WmPoint b)
+{
+  double dx = a.x - b.x, dy = a.y - b.y;
+
+  return sqrt (dx * dx + dy * dy);
+}
+
 double wm_segment_distance (WmPoint a, WmPoint b, WmPoint at);
 gboolean wm_segments_cross (WmPoint a, WmPoint b, WmPoint c, WmPoint d);
 

@@ -49,7 +49,7 @@ typedef struct
 gboolean
 wm_layout_discs_clear (WmPoint a, WmPoint b, double radius)
 {
-  return hypot (a.x - b.x, a.y - b.y) >= (2 * PAINT + WM_LAYOUT_GAP) * radius;
+  return wm_distance (a, b) >= (2 * PAINT + WM_LAYOUT_GAP) * radius;
 }
 
 /* How far the disc's paint stays clear of everything; negative: it overlaps. */
@@ -70,7 +70,7 @@ clearance (const Layout *layout, gsize index, WmPoint disc, double enough)
       const WmLayoutMark *mark = &layout->marks[i];
 
       if (i != index && layout->is_placed[i])
-        least = MIN (least, hypot (mark->disc.x - disc.x, mark->disc.y - disc.y)
+        least = MIN (least, wm_distance (mark->disc, disc)
                               - (2 * PAINT + WM_LAYOUT_GAP) * r);
       if (least >= enough
           && wm_box_distance (&layout->bounds[i], disc) - paint < least)
@@ -101,7 +101,7 @@ count_crossings (const Layout *layout, gsize index, WmPoint disc, WmPoint tip)
       if (i == index || !layout->is_in_view[i])
         continue;
       if (wm_segment_distance (tip, disc, mark->points[0]) < WM_MARK_HALO * 2 * r
-          && hypot (mark->points[0].x - tip.x, mark->points[0].y - tip.y) > r)
+          && wm_distance (mark->points[0], tip) > r)
         count++;
       if (!layout->is_placed[i])
         continue;
@@ -173,7 +173,7 @@ try_place (const Layout *layout, gsize index, WmPoint disc, Place *best)
     return;
 
   tip = wm_form_tip (mark, disc);
-  place.length = hypot (disc.x - tip.x, disc.y - tip.y);
+  place.length = wm_distance (disc, tip);
   place.crossings = count_crossings (layout, index, disc, tip);
   place.metal = metal_covered (layout->view, disc);
   if (is_better (&place, best))
@@ -245,7 +245,9 @@ place_disc (Layout *layout, gsize index)
   double r = layout->view->radius;
   double furthest = hypot (layout->view->width, layout->view->height);
 
-  for (gsize i = 0; i < G_N_ELEMENTS (distances); i++)
+  /* A longer leader only helps where the nearer places cross or cover something. */
+  for (gsize i = 0;
+       i < G_N_ELEMENTS (distances) && (best.crossings != 0 || best.metal != 0); i++)
     try_ring (layout, index, distances[i] * r, &best);
 
   for (double at = distances[G_N_ELEMENTS (distances) - 1] + RING_STEP;
