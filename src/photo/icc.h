@@ -19,5 +19,5 @@ void wm_icc_to_srgb_free (WmIccToSrgb *self);
 /* Changes @count pixels (blue, green, red, alpha) where they are. */
 void wm_icc_to_srgb_apply (WmIccToSrgb *self, guint8 *pixels, int count);
 
-/* Whether a profile calls itself sRGB. */
+/* Whether a profile's colours are those of sRGB. */
 gboolean wm_icc_is_srgb (const void *profile, gsize length);

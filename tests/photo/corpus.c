@@ -112,21 +112,28 @@ corpus_can (const char *command)
 WmPixels *
 corpus_magick_pixels (const char *name, const char *options)
 {
-  g_autofree char *size = NULL;
-  g_autofree char *raw = NULL;
+  g_autofree char *ppm = NULL;
   gsize length = 0;
-  int width = 0, height = 0;
+  int width = 0, height = 0, used = 0;
+  const guint8 *from;
   WmPixels *pixels;
 
-  size = corpus_read ("convert '%s[0]' %s -format '%%w %%h' info:", name, options);
-  g_assert_cmpint (sscanf (size, "%d %d", &width, &height), ==, 2);
-  corpus_run ("convert '%s[0]' %s -depth 8 -colorspace sRGB bgra:magick.raw", name,
+  corpus_run ("convert '%s[0]' %s -depth 8 -colorspace sRGB ppm:magick.ppm", name,
               options);
-  g_assert_true (g_file_get_contents (corpus_path ("magick.raw"), &raw, &length, NULL));
-  g_assert_cmpuint (length, ==, (gsize)width * height * 4);
+  g_assert_true (g_file_get_contents (corpus_path ("magick.ppm"), &ppm, &length, NULL));
+  g_assert_cmpint (sscanf (ppm, "P6 %d %d 255%n", &width, &height, &used), ==, 2);
+  g_assert_cmpuint (length, ==, used + 1 + (gsize)width * height * 3);
 
   pixels = wm_pixels_new (width, height);
-  memcpy (pixels->data, raw, length);
+  from = (const guint8 *)ppm + used + 1;
+  for (gsize i = 0; i < (gsize)width * height; i++, from += 3)
+    {
+      pixels->data[4 * i] = from[2];
+      pixels->data[4 * i + 1] = from[1];
+      pixels->data[4 * i + 2] = from[0];
+      pixels->data[4 * i + 3] = 255;
+    }
+
   return pixels;
 }
 
@@ -163,6 +170,22 @@ corpus_make_scene (const char *name, int width, int height, const char *options)
               "-draw 'line 0,0 %d,%d' -draw 'rectangle %d,%d %d,%d' %s '%s'",
               width, height, width / 3, height / 3, width / 3, height / 8, width / 2,
               height, width / 8, height / 2, width / 4, height - 3, options, name);
+}
+
+void
+corpus_make_orientations (const char *name)
+{
+  g_autoptr (GString) command = g_string_new ("exiftool");
+
+  /* One start of exiftool for all eight. */
+  for (int o = 1; o <= 8; o++)
+    {
+      corpus_run ("cp %s %d-%s", name, o, name);
+      g_string_append_printf (command,
+                              "%s -q -n -overwrite_original -EXIF:Orientation=%d %d-%s",
+                              o > 1 ? " -execute" : "", o, o, name);
+    }
+  corpus_run ("%s", command->str);
 }
 
 void

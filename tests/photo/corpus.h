@@ -35,5 +35,8 @@ int corpus_difference (WmPixels *a, WmPixels *b, double *mean);
 /* A photo-like test picture (ImageMagick's plasma, edges and text) as @name. */
 void corpus_make_scene (const char *name, int width, int height, const char *options);
 
+/* Copies of @name with EXIF orientation 1 to 8, named "1-" and so on. */
+void corpus_make_orientations (const char *name);
+
 void corpus_write (const char *name, const void *bytes, gsize length);
 guint8 *corpus_load (const char *name, gsize *length);
