@@ -213,7 +213,7 @@ N_("Ceiling: never more than one third of the load worked out for the thinnest p
 /* blocks/any.txt, block ANY: name */
 N_("General points for every piece")
 /* blocks/any.txt, check an01: name */
-N_("Marks")
+N_("Hallmarks")
 /* blocks/any.txt, check an01: fault */
 N_("Mark at risk")
 /* blocks/any.txt, check an01: look */
@@ -231,7 +231,7 @@ N_("Weigh to 0.01 g before and after")
 /* blocks/any.txt, check an02: customer */
 N_("The weight had changed without a reason we know")
 /* blocks/any.txt, check an02: threshold */
-N_("Record")
+N_("Write it down")
 /* blocks/any.txt, check an03: name */
 N_("Number of stones")
 /* blocks/any.txt, check an03: fault */
@@ -515,7 +515,7 @@ N_("Hinge")
 /* blocks/hinge.txt, check hi01: name */
 N_("Hinge pin")
 /* blocks/hinge.txt, check hi01: fault */
-N_("Worn hinge pin of the hinge")
+N_("Worn pin of the hinge")
 /* blocks/hinge.txt, check hi01: look */
 N_("End play and side play")
 /* blocks/hinge.txt, check hi01: customer */
@@ -559,7 +559,7 @@ N_("Odd number, held alternately")
 /* blocks/hinge.txt, check hi05: customer */
 N_("A part of the hinge was missing")
 /* blocks/hinge.txt, check hi06: name */
-N_("Stop")
+N_("Hinge stop")
 /* blocks/hinge.txt, check hi06: fault */
 N_("Over-opening hinge")
 /* blocks/hinge.txt, check hi06: look */
@@ -1467,7 +1467,7 @@ N_("Notch still holds the back")
 /* checklists/earrings.txt, check er05: customer */
 N_("The notch that keeps the back on had worn away")
 /* checklists/earrings.txt, check er06: name */
-N_("Back")
+N_("Back on the post")
 /* checklists/earrings.txt, check er06: fault */
 N_("Slack back")
 /* checklists/earrings.txt, check er06: look */
@@ -2677,7 +2677,7 @@ N_("Folding clasp")
 /* parts.txt, part toggle: name */
 N_("Toggle and chain")
 /* parts.txt, part face: name */
-N_("Face")
+N_("Face of the cufflink")
 /* parts.txt, part cover: name */
 N_("Cover and lip")
 /* parts.txt, part inside: name */
@@ -4086,6 +4086,8 @@ N_("Tongue from the side")
 N_("Links, ten by ten")
 /* views.txt, view front: name */
 N_("Front")
+/* views.txt, view back: name */
+N_("Back side")
 /* views.txt, view side: name */
 N_("Side")
 /* views.txt, view edge: name */
