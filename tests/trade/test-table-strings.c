@@ -4,8 +4,12 @@
  */
 #include "trade/table-strings.h"
 
+#include <glib/gi18n.h>
 #include <glib/gstdio.h>
+#include <locale.h>
 #include <string.h>
+
+#include "trade/trade.h"
 
 static void
 test_list_is_fresh (void)
@@ -44,11 +48,39 @@ test_quotes_are_kept (void)
   g_assert_cmpint (g_rmdir (dir), ==, 0);
 }
 
+/* German is complete: every sentence that a customer reads of a check has one. */
+static void
+test_german (void)
+{
+  g_autofree char *catalogues = g_build_filename (g_getenv ("WM_BUILD_DIR"), "po", NULL);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (WmTrade) trade = wm_trade_new_with_shop (NULL, NULL, &error);
+  const WmChecklistItem *const *items;
+  guint n;
+
+  g_assert_no_error (error);
+  g_setenv ("LANGUAGE", "de", TRUE);
+  g_assert_nonnull (setlocale (LC_ALL, ""));
+  g_assert_nonnull (bindtextdomain (GETTEXT_PACKAGE, catalogues));
+  bind_textdomain_codeset (GETTEXT_PACKAGE, "UTF-8");
+  textdomain (GETTEXT_PACKAGE);
+
+  g_assert_cmpstr (wm_trade_text ("Worn end ring"), ==, "Abgenutzter Endring");
+  items = wm_trade_list_items (trade, &n);
+  for (guint i = 0; i < n; i++)
+    {
+      g_assert_cmpstr (wm_trade_text (items[i]->customer), !=, items[i]->customer);
+      g_assert_cmpstr (wm_trade_text (items[i]->fault), !=, items[i]->fault);
+      g_assert_cmpstr (wm_trade_text (items[i]->look), !=, items[i]->look);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/trade/table-strings/fresh", test_list_is_fresh);
   g_test_add_func ("/trade/table-strings/quotes", test_quotes_are_kept);
+  g_test_add_func ("/trade/table-strings/german", test_german);
   return g_test_run ();
 }
