@@ -250,12 +250,37 @@ test_missing_shop_folder (void)
   g_assert_null (wm_trade_get_problems (trade)[0]);
 }
 
+/* The user's data folder by the XDG base directory specification. */
+static void
+test_users_folder (Shop *shop, gconstpointer unused)
+{
+  g_autofree char *program = g_build_filename (shop->dir, "wearmark", NULL);
+  g_autofree char *tables = g_build_filename (program, "tables", NULL);
+  g_autofree char *path = g_build_filename (tables, "mine.txt", NULL);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (WmTrade) trade = NULL;
+  g_autoptr (WmTrade) second = NULL;
+
+  /* Read once by GLib: this test has to be the first that asks for it. */
+  g_setenv ("XDG_DATA_HOME", shop->dir, TRUE);
+  g_assert_cmpint (g_mkdir_with_parents (tables, 0700), ==, 0);
+  g_assert_true (g_file_set_contents (path, "[check bx08]\nfault = Mine\n", -1, NULL));
+  trade = wm_trade_new (NULL, &error);
+  g_assert_no_error (error);
+  second = wm_trade_ref (trade);
+  g_assert_cmpstr (wm_trade_find_item (second, "bx08")->fault, ==, "Mine");
+  g_assert_cmpint (g_unlink (path), ==, 0);
+  g_assert_cmpint (g_rmdir (tables), ==, 0);
+  g_assert_cmpint (g_rmdir (program), ==, 0);
+}
+
 #define ADD(path, func) g_test_add (path, Shop, NULL, set_up, func, tear_down)
 
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
+  ADD ("/trade/shop/users-folder", test_users_folder);
   ADD ("/trade/shop/override", test_override_keeps_the_rest);
   ADD ("/trade/shop/add", test_add_check_and_type);
   ADD ("/trade/shop/broken-file", test_broken_file_is_left_out);
