@@ -23,7 +23,8 @@ typedef enum
   WM_MISSING,         /* an input without a default was not given */
   WM_UNKNOWN_INPUT,   /* the topic has no input of that name, or no such choice */
   WM_NO_EDGE,         /* no clear edge in the grey profile */
-  WM_NO_NUMBER_HONEST /* the formula blows up here: a word is given, no number */
+  WM_NO_NUMBER_HONEST, /* the formula blows up here: a word is given, no number */
+  WM_WRONG_UNIT        /* typed with a unit that is not this input's */
 } WmResult;
 
 /**

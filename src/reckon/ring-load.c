@@ -8,16 +8,16 @@
 
 #define MIN_CURVATURE 1.5
 
-/* Inner-fibre factor of a round bar of half thickness c bent to radius r. */
+/* Inner-fibre factor of a round bar of half thickness c bent to radius r. The neutral
+ * axis lies e = r - c^2 / (2 (r - sqrt (r^2 - c^2))) inside the centroid; written with the
+ * sum instead of the difference it keeps its digits for a thin wire on a wide ring. */
 static double
 curved_factor (double r, double c)
 {
-  double neutral = c * c / (2.0 * (r - sqrt (r * r - c * c)));
-  double e = r - neutral;
-  double area = M_PI * c * c;
-  double modulus = M_PI * c * c * c / 4.0;
+  double sum = r + sqrt (r * r - c * c);
+  double e = c * c / (2.0 * sum);
 
-  return modulus * (neutral - r + c) / (area * e * (r - c));
+  return (c - e) * sum / (2.0 * c * (r - c));
 }
 
 /* Fully plastic round section under N and M = N R: the neutral axis at half angle

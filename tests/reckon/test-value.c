@@ -78,7 +78,7 @@ test_bounds (void)
 static void
 test_every_result_has_words (void)
 {
-  for (int r = WM_OK; r <= WM_NO_NUMBER_HONEST; r++)
+  for (int r = WM_OK; r <= WM_WRONG_UNIT; r++)
     {
       g_assert_cmpuint (strlen (wm_result_text (r)), >, 3);
       g_assert_cmpstr (wm_result_key (r), !=, "unknown");

@@ -1,0 +1,173 @@
+/* topic-examples.h: one asked and answered example for every topic
+ *
+ * Expected values: the same outside numbers as in the computations' own tests; here
+ * they show that each topic hands its inputs to the right function in the right order.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#define MAX_GIVEN 14
+#define MAX_ASKED 5
+
+typedef struct
+{
+  const char *name;
+  int row;
+  double value, allowed;
+} TopicAsked;
+
+typedef struct
+{
+  const char *topic;
+  const char *given[MAX_GIVEN]; /* name, text, name, text ... */
+  TopicAsked asked[MAX_ASKED];
+} TopicExample;
+
+static const TopicExample topic_examples[] = {
+  { "photo-length",
+    { "scale_mm", "10±0.02", "scale_px", "800", "span_px", "160", "depth_half_mm", "1",
+      "camera_mm", "200", "tilt_max_deg", "5" },
+    { { "length", 0, 2.002543, 6e-7 }, { "expanded", 0, 0.038962, 2e-6 } } },
+  { "photo-plane",
+    { "plane", "412:318,1610:275,1702:1124,355:1190", "width", "85.5±0.05", "height",
+      "54±0.05", "span", "600:600,1500:400" },
+    { { "length", 0, 63.717650, 6e-7 }, { "from_ends", 0, 0.098086, 1e-6 } } },
+  { "edge",
+    { "profile",
+      "0.1,0.1,0.1,0.1,0.1,0.1,0.1,0.1,0.1,0.5,0.9,0.9,0.9,0.9,0.9,0.9,0.9,0.9,0.9",
+      "near", "10" },
+    { { "edge", 0, 9.0, 1e-6 }, { "contrast", 0, 0.8, 1e-9 } } },
+  { "section",
+    { "shape", "flatted", "made_height", "1.2", "height", "0.84", "yield_mpa", "350" },
+    { { "area_left", 0, 0.747684, 6e-7 },
+      { "bending_left", 0, 0.523161, 6e-7 },
+      { "stiffness_left", 0, 0.408848, 6e-7 },
+      { "pull_left", 0, 350 * 0.8456109, 1e-4 } } },
+  { "ring-load",
+    { "inside", "3.0", "wire", "0.8", "yield_mpa", "350", "modulus_mpa", "90000" },
+    { { "open_pull", 0, 15.605, 6e-4 },
+      { "closed_limit", 0, 62.877, 6e-4 },
+      { "open_at_seam", 0, 7.860, 6e-4 },
+      { "open_gap", 0, 0.01353, 6e-6 } } },
+  { "line-fit",
+    { "points",
+      "0.2:0.1,337.4:338.8,118.2:118.1,884.6:888.0,10.1:9.2,226.5:228.1,"
+      "666.3:668.5,996.3:998.5,448.6:449.1,777.0:778.9,558.2:559.2,0.4:0.3,"
+      "0.6:0.1,775.5:778.1,666.9:668.8,338.0:339.3,447.5:448.9,11.6:10.8,"
+      "556.0:557.7,228.1:228.3,995.8:998.0,887.6:888.8,120.2:119.6,0.3:0.3,"
+      "0.3:0.6,556.8:557.6,339.1:339.3,887.2:888.0,999.0:998.5,779.0:778.9,"
+      "11.1:10.2,118.3:117.6,229.2:228.9,669.1:668.4,448.9:449.2,0.5:0.2",
+      "at", "500" },
+    { { "intercept", 0, -0.262323073774029, 1e-11 },
+      { "slope", 0, 1.00211681802045, 1e-13 },
+      { "scatter", 0, 0.884796396144373, 1e-12 },
+      { "chi2", 0, 26.6173985294224, 1e-11 },
+      { "predicted", 0, 500.796085936453, 1e-10 } } },
+  { "forecast",
+    { "visits", "0:1.42:0.02,1.5:1.33:0.02,3:1.25:0.02", "minimum", "0.80" },
+    { { "loss", 0, 0.056667, 6e-7 },
+      { "central", 0, 10.911765, 6e-7 },
+      { "careful", 0, 8.803592, 6e-7 } } },
+  { "wear-once",
+    { "made", "1.80±0.09", "left", "1.42±0.02", "age", "12±3", "minimum", "0.80" },
+    { { "loss", 0, 0.031667, 6e-7 }, { "careful", 0, 11.7858, 6e-4 } } },
+  { "next-check",
+    { "visit", "2026-11-25", "customary_months", "12", "visits",
+      "0:1.10:0.015,0.5:1.02:0.015,1:0.95:0.015", "minimum", "0.80" },
+    { { "months", 0, 3, 0 }, { "due_on", 0, 20782 + 92, 0 } } },
+  { "severity", { "share", "0.55" }, { { "level", 0, 3, 0 } } },
+  { "tongue",
+    { "width", "4", "thickness", ".35", "length", "9", "press", ".60", "modulus_mpa",
+      "170000", "yield_mpa", "400", "yield_annealed_mpa", "200" },
+    { { "force", 0, 5.2098, 6e-5 },
+      { "set", 0, 0.0789, 6e-5 },
+      { "annealed_force", 0, 2.7222, 6e-5 },
+      { "annealed_set", 0, 0.3277, 6e-5 } } },
+  { "notch",
+    { "thickness", ".35", "depth", ".10", "root_radius", ".05" },
+    { { "bending_left", 0, 0.510204, 6e-7 }, { "concentration", 0, 3.828427, 6e-7 } } },
+  { "catch",
+    { "notch_depth", "0.5", "catch_height", "0.6", "slack", "0.05", "set", "0.04",
+      "force", "3", "front", "30", "back", "60" },
+    { { "engaged", 0, 0.41, 1e-12 },
+      { "push_in", 0, 2.6365, 6e-5 },
+      { "pull_out", 0, 8.8682, 6e-5 } } },
+  { "joint",
+    { "angle", "45", "wire", "1.2", "gap", "0.05", "across_mpa", "150", "along_mpa",
+      "120" },
+    { { "allowed", 0, 187.409, 6e-4 },
+      { "force", 0, 211.95, 6e-3 },
+      { "solder_weight", 0, 1.120, 6e-4 },
+      { "solder_with_fillet", 0, 1.679, 6e-4 } } },
+  { "bridge",
+    { "made", "2", "left", "1.2", "width", "2", "place", "1", "yield_mpa", "300",
+      "along_mpa", "120" },
+    { { "thickness", 0, 0.4, 1e-12 }, { "length", 0, 3.0, 1e-12 } } },
+  { "stock",
+    { "shape", "sheet", "first", "20", "second", "0.8", "length", "30", "density",
+      "10.36" },
+    { { "weight", 0, 4.973, 6e-4 } } },
+  { "strip",
+    { "wire", "1.0", "thickness", "0.5", "edge", "square" },
+    { { "width", 0, 1.571, 6e-4 } } },
+  { "wire-for-strip",
+    { "width", "1.678", "thickness", "0.5", "edge", "round" },
+    { { "wire", 0, 1.0, 6e-4 } } },
+  { "drawn-wire",
+    { "from", "1.5", "to", "1.0" },
+    { { "length_factor", 0, 2.25, 1e-12 }, { "reduction", 0, 55.6, 0.06 } } },
+  { "refill",
+    { "wire", "2", "kept", "1", "length", "10", "density", "15.4" },
+    { { "weight", 0, 0.5 * 3.14159265358979 * 10 * 15.4 / 1000, 1e-9 } } },
+  { "alloy-density",
+    { "parts", "925:10.49,75:8.96" },
+    { { "density", 0, 10.36, 6e-3 } } },
+  { "heat-plan",
+    { "metal_solidus", "802", "anneal", "600", "lowest_solder", "615", "whole_piece_hot",
+      "yes", "solders", "730:745,705:720", "joints", "known:730", "stones",
+      "stay:700:900,never" },
+    { { "best", 0, 0, 0 },
+      { "working", 1, 750, 0 },
+      { "margin_metal", 0, 27, 0 },
+      { "margin_joints", 1, -20, 0 } } },
+  { "heat-order",
+    { "solders", "640:655,790:830" },
+    { { "joint", 0, 2, 0 }, { "joint", 1, 1, 0 }, { "margin", 1, 105, 0 } } },
+  { "heat-fall",
+    { "source", "800", "wire", "1.5", "length", "30", "at", "10", "conduct_low", "60",
+      "conduct_high", "60" },
+    { { "hot", 0, 667.4, 0.06 }, { "cool", 0, 367.5, 0.06 } } },
+  { "chance", { "p", "0.02", "count", "24" }, { { "chance", 0, 0.384220, 6e-7 } } },
+  { "chance-series",
+    { "p", ".02,.02,.05,.01,.1" },
+    { { "chance", 0, 0.187069, 6e-7 }, { "at_most", 0, 0.2, 1e-12 } } },
+  { "chance-wear",
+    { "shape", "2.5", "scale", "12", "age", "10", "ahead", "0.5" },
+    { { "chance", 0, 0.078948, 6e-7 } } },
+  { "chance-margin",
+    { "expected", ".92±.06", "minimum", ".80" },
+    { { "chance", 0, 0.022750, 6e-7 } } },
+  { "evidence",
+    { "failed", "7", "seen", "85" },
+    { { "low", 0, 0.033753, 6e-7 },
+      { "high", 0, 0.162344, 6e-7 },
+      { "wilson_low", 0, 0.040464, 6e-7 } } },
+  { "value-at-risk",
+    { "items", ".08:45000,.02:18000" },
+    { { "loss", 0, 3960, 0 }, { "value", 0, 63000, 0 } } },
+  { "stone-weight",
+    { "cut", "oval", "length", "8", "width", "6", "depth", "4", "specific_gravity",
+      "4.00" },
+    { { "carat", 0, 1.568, 6e-4 }, { "gram", 0, 0.3136, 1e-4 } } },
+  { "ring-size",
+    { "scale", "us", "size", "7", "thickness", "1.8" },
+    { { "circumference", 0, 54.4, 0.06 }, { "minus_40", 0, 14.4, 0.06 } } },
+  { "quote",
+    { "lines", "1850:6240:800:75:6500:1650,420:3815:500:35:5400:0:1", "tax", "2000" },
+    { { "metal", 0, 12468, 0 },
+      { "labour", 0, 8125, 0 },
+      { "line", 1, 4832, 0 },
+      { "tax", 0, 4449, 0 },
+      { "total", 0, 26692, 0 } } },
+};
