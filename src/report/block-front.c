@@ -182,29 +182,54 @@ place_overview (const WmPageContext *context, WmPhoto *photo, gboolean after,
   return height_mm;
 }
 
+/* As high as the photos need, so that a landscape photo leaves no mat beside it. */
+static double
+choose_height (WmSheet *sheet, WmPhoto *left, WmPhoto *right)
+{
+  double most = sheet->height_mm < 290 ? WM_OVERVIEW_LETTER_MM : WM_OVERVIEW_A4_MM;
+  WmPhoto *photos[] = { left, right };
+  double height = 0;
+
+  for (int i = 0; i < 2; i++)
+    if (photos[i] != NULL)
+      {
+        WmPhoto *photo = photos[i];
+        gboolean lying = (photo->quarter_turns & 1) != 0;
+        double aspect = (double) photo->height / (double) photo->width;
+        double wanted = WM_OVERVIEW_WIDTH_MM * (lying ? 1 / aspect : aspect);
+
+        height = MAX (height, MIN (wanted, most));
+      }
+  return height;
+}
+
 /* Before at the left, after at the right; without an after the second before photo. */
 double
 wm_block_overview (const WmPageContext *context, gconstpointer item, double y_mm)
 {
   WmSheet *sheet = context->sheet;
   WmVisitData *data = context->data;
-  double box = sheet->height_mm < 290 ? WM_OVERVIEW_LETTER_MM : WM_OVERVIEW_A4_MM;
   WmPhoto *before = wm_visit_data_find_overview (data, WM_PHOTO_BEFORE);
   WmPhoto *after = wm_visit_data_find_overview (data, WM_PHOTO_AFTER);
   WmPhoto *second = NULL;
   double height = 0;
+  double box;
 
   for (guint i = 0; after == NULL && second == NULL && i < data->photos->len; i++)
     if (g_ptr_array_index (data->photos, i) != before)
       second = g_ptr_array_index (data->photos, i);
+  box = choose_height (sheet, before, after != NULL ? after : second);
 
   if (before != NULL)
     height = place_overview (context, before, FALSE, 0, y_mm, box);
   if (after != NULL || second != NULL)
-    height = MAX (height, place_overview (context, after != NULL ? after : second,
-                                          after != NULL,
-                                          WM_OVERVIEW_WIDTH_MM + WM_SHEET_GUTTER_MM,
-                                          y_mm, box));
+    {
+      double right = place_overview (context, after != NULL ? after : second,
+                                     after != NULL,
+                                     WM_OVERVIEW_WIDTH_MM + WM_SHEET_GUTTER_MM, y_mm, box);
+
+      height = MAX (height, right);
+    }
   if (height == 0)
     {
       wm_sheet_tag (sheet, "P");
@@ -224,8 +249,9 @@ wm_block_come_back (const WmPageContext *context, gconstpointer item, double y_m
   g_autofree char *day = wm_words_date (language, visit->next_check_on);
   g_autofree char *heading
       = g_strdup_printf (wm_say (language, N_("Please come back by %s")), day);
+  const double above = 5;
   double inner = WM_SHEET_WIDTH_MM - 8;
-  double height = 3;
+  double height = above + 3;
 
   wm_sheet_tag (sheet, "H2");
   height += wm_sheet_text (sheet, 4, y_mm + height, inner, WM_TEXT_SENTENCE, heading);
@@ -239,8 +265,8 @@ wm_block_come_back (const WmPageContext *context, gconstpointer item, double y_m
       wm_sheet_tag_end (sheet, "P");
     }
   height += 3;
-  wm_sheet_frame (sheet, 0, y_mm, WM_SHEET_WIDTH_MM, height);
-  return height + 4;
+  wm_sheet_frame (sheet, 0, y_mm + above, WM_SHEET_WIDTH_MM, height - above);
+  return height;
 }
 
 /* The phrases of the tables that fit this visit, one after the other. */
@@ -275,8 +301,9 @@ wm_block_good_to_know (const WmPageContext *context, gconstpointer item, double 
       g_string_append (text, wm_say (sheet->language, phrase->text));
     }
   wm_sheet_tag (sheet, "H2");
-  height = wm_sheet_text (sheet, 0, y_mm, WM_SHEET_WIDTH_MM, WM_TEXT_STRONG,
-                          wm_say (sheet->language, N_("Good to know")));
+  height = 5;
+  height += wm_sheet_text (sheet, 0, y_mm + height, WM_SHEET_WIDTH_MM, WM_TEXT_STRONG,
+                           wm_say (sheet->language, N_("Good to know")));
   wm_sheet_tag_end (sheet, "H2");
   wm_sheet_tag (sheet, "P");
   height += 0.5 + wm_sheet_text (sheet, 0, y_mm + height + 0.5, WM_SHEET_WIDTH_MM,

@@ -78,15 +78,15 @@ wm_block_list_check (const WmPageContext *context, gconstpointer item, double y_
     word = g_strdup (wm_words_severity (language, check->severity));
 
   wm_sheet_tag (sheet, "P");
-  height = wm_sheet_text (sheet, WM_LIST_TEXT_MM, y_mm + 0.9,
+  height = wm_sheet_text (sheet, WM_LIST_TEXT_MM, y_mm + 0.6,
                           WM_LIST_NOTE_MM - WM_LIST_TEXT_MM - 3,
                           is_finding ? WM_TEXT_STRONG : WM_TEXT_BODY, title);
-  note = wm_sheet_text (sheet, WM_LIST_NOTE_MM, y_mm + 1.25, 52, WM_TEXT_SMALL,
+  note = wm_sheet_text (sheet, WM_LIST_NOTE_MM, y_mm + 0.95, 52, WM_TEXT_SMALL,
                         check->note != NULL ? check->note : "");
-  wm_sheet_text_right (sheet, WM_LIST_WORD_MM, y_mm + 0.9,
+  wm_sheet_text_right (sheet, WM_LIST_WORD_MM, y_mm + 0.6,
                        is_finding ? WM_TEXT_STRONG : WM_TEXT_BODY, word);
   wm_sheet_tag_end (sheet, "P");
-  height = MAX (height, note) + 1.8;
+  height = MAX (height, note) + 1.2;
   wm_sheet_glyph (sheet, 3.4, y_mm + height / 2, WM_MARK_R_PAPER_LEAST_MM,
                   check->severity,
                   is_finding && check->number != WM_UNKNOWN ? (int) check->number : 0);
@@ -118,11 +118,11 @@ wm_block_test (const WmPageContext *context, gconstpointer item, double y_mm)
   double height;
 
   wm_sheet_tag (sheet, "P");
-  height = wm_sheet_text (sheet, 0, y_mm + 0.9, 100, WM_TEXT_BODY,
+  height = wm_sheet_text (sheet, 0, y_mm + 0.6, 100, WM_TEXT_BODY,
                           wm_say (language, proof->test));
-  wm_sheet_text (sheet, 104, y_mm + 0.9, 44, WM_TEXT_BODY,
+  wm_sheet_text (sheet, 104, y_mm + 0.6, 44, WM_TEXT_BODY,
                  proof->reading != NULL ? proof->reading : "");
-  wm_sheet_text_right (sheet, WM_LIST_WORD_MM, y_mm + 0.9, WM_TEXT_STRONG,
+  wm_sheet_text_right (sheet, WM_LIST_WORD_MM, y_mm + 0.6, WM_TEXT_STRONG,
                        wm_say (language, proof->passed ? N_("passed") : N_("not passed")));
   wm_sheet_tag_end (sheet, "P");
   height += 1.8;

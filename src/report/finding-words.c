@@ -33,6 +33,16 @@ append_sentence (GString *text, const char *sentence)
     g_string_append_c (text, '.');
 }
 
+/* Each line of a text of the tables as a sentence. */
+static void
+append_lines (GString *text, WmLanguage *language, const char *lines)
+{
+  g_auto (GStrv) each = g_strsplit (lines != NULL ? lines : "", "\n", -1);
+
+  for (guint i = 0; each[i] != NULL; i++)
+    append_sentence (text, *each[i] != '\0' ? wm_say (language, each[i]) : NULL);
+}
+
 char *
 wm_finding_found (WmLanguage *language, WmVisitData *data, const WmFinding *finding)
 {
@@ -43,14 +53,7 @@ wm_finding_found (WmLanguage *language, WmVisitData *data, const WmFinding *find
     append_sentence (text, check->note);
   else
     append_sentence (text, wm_say (language, check->fault));
-  if (check->if_left != NULL)
-    {
-      g_autofree char *left
-          = g_strdup_printf (wm_say (language, N_("If it is left: %s")),
-                             wm_say (language, check->if_left));
-
-      append_sentence (text, left);
-    }
+  append_lines (text, language, check->if_left);
   return g_string_free (text, FALSE);
 }
 

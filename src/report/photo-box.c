@@ -326,7 +326,12 @@ paint_photo (WmPhotoBoxes *self, cairo_t *cr, const WmBoxView *view, double widt
 
       if (whole == NULL)
         return FALSE;
+      /* In a group of its own: cairo 1.16 names a picture twice in a page's resources
+       * if the page shows it twice, which qpdf warns of. */
+      cairo_push_group (cr);
       cairo_set_source_surface (cr, whole, 0, 0);
+      cairo_paint (cr);
+      cairo_pop_group_to_source (cr);
       cairo_paint (cr);
       return TRUE;
     }
@@ -340,7 +345,9 @@ paint_photo (WmPhotoBoxes *self, cairo_t *cr, const WmBoxView *view, double widt
   cairo_scale (cr, region[2] / cairo_image_surface_get_width (part),
                region[3] / cairo_image_surface_get_height (part));
   cairo_set_source_surface (cr, part, 0, 0);
-  cairo_pattern_set_extend (cairo_get_source (cr), CAIRO_EXTEND_PAD);
+  /* A screen samples beyond the edge; a PDF carries a JPEG only without that. */
+  if (!paper)
+    cairo_pattern_set_extend (cairo_get_source (cr), CAIRO_EXTEND_PAD);
   cairo_rectangle (cr, 0, 0, cairo_image_surface_get_width (part),
                    cairo_image_surface_get_height (part));
   cairo_fill (cr);
