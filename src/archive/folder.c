@@ -145,6 +145,21 @@ wm_folder_lock (const char *folder, GError **error)
 }
 
 gboolean
+wm_folder_is_locked (const char *folder)
+{
+  g_autofree char *path = g_build_filename (folder, WM_LOCK_NAME, NULL);
+  struct flock lock = { .l_type = F_WRLCK, .l_whence = SEEK_SET };
+  int fd = open (path, O_RDONLY | O_CLOEXEC);
+  gboolean is_locked;
+
+  if (fd < 0)
+    return FALSE;
+  is_locked = fcntl (fd, F_OFD_GETLK, &lock) == 0 && lock.l_type != F_UNLCK;
+  close (fd);
+  return is_locked;
+}
+
+gboolean
 wm_folder_sync (const char *folder, GError **error)
 {
   int fd = open (folder, O_RDONLY | O_DIRECTORY | O_CLOEXEC);

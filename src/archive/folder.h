@@ -30,6 +30,9 @@ gboolean wm_folder_look (const char *folder, WmArchiveMode mode, gboolean *out_i
  * READ_ONLY IO. Returns: the file, to be closed; -1 on error */
 int wm_folder_lock (const char *folder, GError **error);
 
+/* Whether somebody has it; nothing is taken or made. */
+gboolean wm_folder_is_locked (const char *folder);
+
 /* Waits until the names in @folder are on the disk. */
 gboolean wm_folder_sync (const char *folder, GError **error);
 

@@ -71,9 +71,9 @@ create (WmArchive *self, GError **error)
 /* ---- migrating --------------------------------------------------------------------- */
 
 static gboolean
-set_aside (WmArchive *self, WmDatabase *db, gint64 version, GError **error)
+set_aside (const char *archive_folder, WmDatabase *db, gint64 version, GError **error)
 {
-  g_autofree char *folder = g_build_filename (self->folder, WM_SET_ASIDE_NAME, NULL);
+  g_autofree char *folder = g_build_filename (archive_folder, WM_SET_ASIDE_NAME, NULL);
   g_autoptr (GDateTime) now = g_date_time_new_now_utc ();
   g_autofree char *when = g_date_time_format (now, "%Y%m%dT%H%M%SZ");
   g_autofree char *name
@@ -84,26 +84,27 @@ set_aside (WmArchive *self, WmDatabase *db, gint64 version, GError **error)
          && wm_folder_sync (folder, error);
 }
 
-static gboolean
-bring_up_to_date (WmArchive *self, WmDatabase *db, GError **error)
+gboolean
+wm_opening_bring_up_to_date (const char *folder, WmDatabase *db,
+                             const char *(*get_file) (guint version), guint newest,
+                             GError **error)
 {
   gint64 version = wm_database_get_number (db, "PRAGMA user_version", -1);
 
-  if (version == wm_schema_get_version ())
+  if (version == newest)
     return TRUE;
-  if (version < 1 || version > wm_schema_get_version ())
+  if (version < 1 || version > newest)
     {
       /* Its log is not written into it by our closing either. */
       sqlite3_db_config (wm_database_get_handle (db), SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, 1,
                          NULL);
       g_set_error (error, WM_ARCHIVE_ERROR,
                    version < 1 ? WM_ARCHIVE_ERROR_DAMAGED : WM_ARCHIVE_ERROR_NEWER,
-                   "%s: version %" G_GINT64_FORMAT " of the database",
-                   self->database_path, version);
+                   "%s: version %" G_GINT64_FORMAT " of the database", folder, version);
       return FALSE;
     }
-  return set_aside (self, db, version, error)
-         && wm_schema_upgrade (db, wm_schema_get_file, wm_schema_get_version (), error);
+  return set_aside (folder, db, version, error)
+         && wm_schema_upgrade (db, get_file, newest, error);
 }
 
 /* ---- opening ------------------------------------------------------------------------ */
@@ -182,7 +183,9 @@ wm_opening_take (WmArchive *self, WmArchiveMode mode, GError **error)
     return FALSE;
 
   self->writer = wm_database_open (self->database_path, WM_DATABASE_WRITE, error);
-  if (self->writer == NULL || !bring_up_to_date (self, self->writer, error)
+  if (self->writer == NULL
+      || !wm_opening_bring_up_to_date (self->folder, self->writer, wm_schema_get_file,
+                                       wm_schema_get_version (), error)
       || !check_schema (self, self->writer, error) || !read_last_edit (self, error)
       || !make_folder (self->photos_folder, error)
       || !make_folder (self->cache_folder, error))
@@ -224,8 +227,20 @@ copy_file (const char *from, const char *to, GError **error)
   return FALSE;
 }
 
-/* The last edits are still in the log, which SQLite would have to write into the
- * folder: a copy of both is looked at instead. */
+static gboolean
+make_copy_folder (WmArchive *self, GError **error)
+{
+  g_autoptr (GError) problem = NULL;
+
+  self->copy_folder = g_dir_make_tmp ("wearmark-XXXXXX", &problem);
+  if (self->copy_folder != NULL)
+    return TRUE;
+  g_set_error (error, WM_ARCHIVE_ERROR, WM_ARCHIVE_ERROR_IO,
+               "no folder for a copy to look at: %s", problem->message);
+  return FALSE;
+}
+
+/* SQLite would have to write into the folder: a copy is looked at instead. */
 static gboolean
 look_at_copy (WmArchive *self, GError **error)
 {
@@ -233,20 +248,47 @@ look_at_copy (WmArchive *self, GError **error)
   g_autofree char *copy = NULL;
   g_autofree char *copy_log = NULL;
 
-  self->copy_folder = g_dir_make_tmp ("wearmark-XXXXXX", error);
-  if (self->copy_folder == NULL)
-    {
-      g_prefix_error (error, "folder for a copy to look at: ");
-      return FALSE;
-    }
+  if (!make_copy_folder (self, error))
+    return FALSE;
   copy = g_build_filename (self->copy_folder, WM_DATABASE_NAME, NULL);
   copy_log = g_strconcat (copy, "-wal", NULL);
-  if (!copy_file (self->database_path, copy, error) || !copy_file (log, copy_log, error))
+  if (!copy_file (self->database_path, copy, error)
+      || (has_log (self) && !copy_file (log, copy_log, error)))
     return FALSE;
   g_free (self->database_path);
   self->database_path = g_steal_pointer (&copy);
   self->read_mode = WM_DATABASE_READ;
   return TRUE;
+}
+
+/* An older one is brought up to date as a copy. */
+static gboolean
+update_copy (WmArchive *self, gint64 version, GError **error)
+{
+  g_autoptr (WmDatabase) db = NULL;
+
+  if (version < 1)
+    {
+      g_set_error (error, WM_ARCHIVE_ERROR, WM_ARCHIVE_ERROR_DAMAGED,
+                   "%s: the version of the database can not be read",
+                   self->database_path);
+      return FALSE;
+    }
+  if (self->copy_folder == NULL && !look_at_copy (self, error))
+    return FALSE;
+  db = wm_database_open (self->database_path, WM_DATABASE_WRITE, error);
+  return db != NULL
+         && wm_schema_upgrade (db, wm_schema_get_file, wm_schema_get_version (), error);
+}
+
+static gint64
+read_version (WmArchive *self, GError **error)
+{
+  g_auto (WmReader) reader = { NULL };
+
+  return wm_archive_take_reader (self, &reader, error)
+             ? wm_database_get_number (reader.db, "PRAGMA user_version", 0)
+             : -1;
 }
 
 gboolean
@@ -259,21 +301,21 @@ wm_opening_look (WmArchive *self, GError **error)
   self->is_read_only = TRUE;
   if (!wm_folder_look (self->folder, WM_ARCHIVE_LOOK, &is_new, error))
     return FALSE;
-  self->read_mode = WM_DATABASE_FROZEN;
-  if (has_log (self) && !look_at_copy (self, error))
+
+  /* While another program has it open, SQLite's own shared memory is there. */
+  self->read_mode = wm_folder_is_locked (self->folder) ? WM_DATABASE_READ
+                                                       : WM_DATABASE_FROZEN;
+  if (self->read_mode == WM_DATABASE_FROZEN && has_log (self)
+      && !look_at_copy (self, error))
     return FALSE;
 
-  if (!wm_archive_take_reader (self, &reader, error))
+  version = read_version (self, error);
+  if (version < 0)
     return FALSE;
-  version = wm_database_get_number (reader.db, "PRAGMA user_version", -1);
-  if (version > wm_schema_get_version ())
-    {
-      g_set_error (error, WM_ARCHIVE_ERROR, WM_ARCHIVE_ERROR_NEWER,
-                   "%s: version %" G_GINT64_FORMAT " of the database",
-                   self->database_path, version);
-      return FALSE;
-    }
-  return check_schema (self, reader.db, error);
+  if (version < wm_schema_get_version () && !update_copy (self, version, error))
+    return FALSE;
+  return wm_archive_take_reader (self, &reader, error)
+         && check_schema (self, reader.db, error);
 }
 
 void

@@ -12,5 +12,11 @@ gboolean wm_opening_take (WmArchive *self, WmArchiveMode mode, GError **error);
 /* Open only to look: nothing in the folder is written. */
 gboolean wm_opening_look (WmArchive *self, GError **error);
 
+/* Sets a copy aside in @folder, then runs the files that are missing. @get_file and
+ * @newest: those of schema.h, or a test's own. NEWER and untouched if it is above. */
+gboolean wm_opening_bring_up_to_date (const char *folder, WmDatabase *db,
+                                      const char *(*get_file) (guint version),
+                                      guint newest, GError **error);
+
 /* Removes what looking needed elsewhere. */
 void wm_opening_forget (WmArchive *self);
