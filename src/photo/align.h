@@ -54,8 +54,9 @@ typedef struct
 /**
  * WmAlignImage:
  *
- * Pixels to align: 8 bits a band, 1 band (grey) or 3 or 4 (sRGB; a fourth band
- * is not looked at), rows @stride bytes apart. Borrowed, never written.
+ * Pixels to align: 8 bits a band; 1 band (grey), 3 (red, green, blue) or 4 (as
+ * WmPixels: blue, green, red, and one that is not looked at); rows @stride bytes
+ * apart. Borrowed, never written.
  */
 typedef struct
 {
@@ -126,15 +127,14 @@ WmResult wm_align_from_points (const WmPoint *before, const WmPoint *after, int 
  *
  * Returns: FALSE with @error when a file can not be read or cancelled
  */
-gboolean wm_align_refine (const char *before_path, const char *after_path,
-                          const double start[9], GCancellable *cancellable,
-                          WmAlignProgress progress, gpointer user_data,
-                          WmAlignment *out, GError **error);
+gboolean
+wm_align_refine (const char *before_path, const char *after_path, const double start[9],
+                 GCancellable *cancellable, WmAlignProgress progress, gpointer user_data,
+                 WmAlignment *out, GError **error);
 
 /* As wm_align_refine(), for pixels in memory. */
-gboolean wm_align_refine_images (const WmAlignImage *before,
-                                 const WmAlignImage *after, const double start[9],
-                                 GCancellable *cancellable,
+gboolean wm_align_refine_images (const WmAlignImage *before, const WmAlignImage *after,
+                                 const double start[9], GCancellable *cancellable,
                                  WmAlignProgress progress, gpointer user_data,
                                  WmAlignment *out, GError **error);
 
