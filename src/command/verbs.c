@@ -6,6 +6,7 @@
 
 const WmVerb *const wm_verbs[] = {
   &wm_verb_pieces,
+  &wm_verb_report,
   &wm_verb_verify,
 };
 

@@ -7,4 +7,5 @@
 #include "command/command.h"
 
 extern const WmVerb wm_verb_pieces;
+extern const WmVerb wm_verb_report;
 extern const WmVerb wm_verb_verify;
