@@ -51,6 +51,15 @@ static const WmActionRow table[] = {
   { "win.moment::hand-back", N_("Hand-back"), "<Alt>5", WM_GROUP_MOMENTS,
     WM_PLACE_WINDOW, WM_MENU_NONE },
 
+  { "take-in.add-photo", N_("Add photo"), "<Control>o", WM_GROUP_PHOTOS,
+    WM_PLACE_TAKE_IN, WM_MENU_NONE },
+  { "take-in.add-stones", N_("Add stones"), "<Control><Alt>s", WM_GROUP_PIECES,
+    WM_PLACE_TAKE_IN, WM_MENU_NONE },
+  { "take-in.other-owner", N_("Another owner"), "<Control><Alt>o", WM_GROUP_PIECES,
+    WM_PLACE_TAKE_IN, WM_MENU_NONE },
+  { "take-in.to-inspection", N_("Move on to the inspection"), "<Control>Return",
+    WM_GROUP_MOMENTS, WM_PLACE_TAKE_IN, WM_MENU_NONE },
+
   { "win.undo", N_("Undo"), "<Control>z", WM_GROUP_EDIT, WM_PLACE_WINDOW, WM_MENU_EDIT },
   { "win.redo", N_("Do again"), "<Control><Shift>z <Control>y", WM_GROUP_EDIT,
     WM_PLACE_WINDOW, WM_MENU_EDIT },

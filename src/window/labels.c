@@ -5,8 +5,11 @@
 #include "window/labels.h"
 
 #include <glib/gi18n.h>
+#include <locale.h>
 #include <math.h>
+#include <string.h>
 
+#include "report/words.h"
 #include "trade/trade.h"
 
 static char *
@@ -82,6 +85,37 @@ wm_label_short_date (const char *date)
   g_autoptr(GDateTime) at = parse_date (date);
 
   return format_short (at);
+}
+
+char *
+wm_label_long_date (const char *date)
+{
+  g_autoptr(GDateTime) at = parse_date (date);
+
+  return at == NULL ? g_strdup ("") : g_date_time_format (at, _("%-d %b %Y"));
+}
+
+char *
+wm_label_money (gint64 minor, const char *currency)
+{
+  int exponent = wm_currency_exponent (currency);
+  g_autofree char *digits
+      = g_strdup_printf ("%0*" G_GINT64_FORMAT, exponent + 1, minor);
+  gsize whole = strlen (digits) - exponent;
+  GString *text = g_string_new (NULL);
+
+  for (gsize i = 0; i < whole; i++)
+    {
+      /* Groups of three apart by thin blanks, ISO 80000-1, 7.3.1; four stay together. */
+      if (i > 0 && whole > 4 && (whole - i) % 3 == 0)
+        g_string_append (text, "\u202f");
+      g_string_append_c (text, digits[i]);
+    }
+  if (exponent > 0)
+    g_string_append_printf (text, "%s%s", localeconv ()->decimal_point, digits + whole);
+  g_string_append_printf (text, "\u00a0%s", currency);
+
+  return g_string_free (text, FALSE);
 }
 
 char *

@@ -18,6 +18,11 @@ char *wm_label_moment (gint64 at_s);
 /* The same for a date "2026-12-02"; NULL or nonsense gives "". */
 char *wm_label_date (const char *date);
 char *wm_label_short_date (const char *date);
+/* "2 Dec 2026": short, and read back by field-check.h as the same day. */
+char *wm_label_long_date (const char *date);
+
+/* "6 800.00 EUR" from the minor unit; read back by field-check.h. */
+char *wm_label_money (gint64 minor, const char *currency);
 
 /* "18.42 g" from milligrams; WM_UNKNOWN gives "". */
 char *wm_label_mass (gint64 mass_mg);

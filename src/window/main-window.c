@@ -70,8 +70,7 @@ static void
 fold_pieces (WmMainWindow *self)
 {
   gboolean folded = self->room == WM_ROOM_NARROW
-                    || (self->room == WM_ROOM_NORMAL && is_piece_shown (self)
-                        && self->moment != NULL && self->moment->photo_large);
+                    || (self->room == WM_ROOM_NORMAL && is_piece_shown (self));
   AdwFlapFoldPolicy policy
       = folded ? ADW_FLAP_FOLD_POLICY_ALWAYS : ADW_FLAP_FOLD_POLICY_NEVER;
 

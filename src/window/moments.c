@@ -7,13 +7,14 @@
 #include <glib/gi18n.h>
 
 #include "record/visit.h"
+#include "window/take-in/take-in-page.h"
 
 static const WmMomentRow moments[WM_N_MOMENTS] = {
-  { WM_MOMENT_TAKE_IN, N_("Take-in"), "wm-take-in-symbolic", NULL, FALSE },
-  { WM_MOMENT_INSPECTION, N_("Inspection"), "wm-inspection-symbolic", NULL, TRUE },
-  { WM_MOMENT_WORK, N_("Bench work"), "wm-bench-work-symbolic", NULL, FALSE },
-  { WM_MOMENT_PROOF, N_("Proof"), "wm-proof-symbolic", NULL, TRUE },
-  { WM_MOMENT_HAND_BACK, N_("Hand-back"), "wm-hand-back-symbolic", NULL, FALSE },
+  { WM_MOMENT_TAKE_IN, N_("Take-in"), "wm-take-in-symbolic", wm_take_in_page_get_type },
+  { WM_MOMENT_INSPECTION, N_("Inspection"), "wm-inspection-symbolic", NULL },
+  { WM_MOMENT_WORK, N_("Bench work"), "wm-bench-work-symbolic", NULL },
+  { WM_MOMENT_PROOF, N_("Proof"), "wm-proof-symbolic", NULL },
+  { WM_MOMENT_HAND_BACK, N_("Hand-back"), "wm-hand-back-symbolic", NULL },
 };
 
 const WmMomentRow *

@@ -14,7 +14,6 @@ typedef struct
   const char *title;         /* N_() */
   const char *icon_name;
   GType (*get_type) (void);  /* a GtkWidget that is a WmMomentPage */
-  gboolean photo_large;      /* the pieces fold away to leave it the room */
 } WmMomentRow;
 
 const WmMomentRow *wm_moments (void);

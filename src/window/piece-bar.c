@@ -98,7 +98,9 @@ show_piece (WmPieceBar *self, WmPiece *piece)
   g_autofree char *words = wm_label_piece (self->session, piece);
   g_autofree char *owner = find_owner (self, piece);
   g_autofree char *line
-      = owner == NULL ? g_strdup (words) : g_strdup_printf ("%s  ·  %s", words, owner);
+      = owner == NULL          ? g_strdup (words)
+        : words[0] == '\0' ? g_strdup (owner)
+                              : g_strdup_printf ("%s  ·  %s", words, owner);
   g_autoptr(WmPhoto) photo = find_photo (self);
 
   gtk_label_set_label (self->number, piece->number);

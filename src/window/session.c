@@ -193,13 +193,13 @@ on_committed (GObject *source, GAsyncResult *result, gpointer user_data)
   gboolean kept = wm_archive_commit_finish (WM_ARCHIVE (source), result, &error);
 
   forget_pending (self, commit->edit, commit->put);
+  read_again (self, WM_KIND_PIECE, (gpointer *)&self->piece);
+  read_again (self, WM_KIND_VISIT, (gpointer *)&self->visit);
   if (!kept)
     {
       /* Nothing reached the disk: every page goes back to what the disk says. */
       WmChange nothing = { WM_ID_NONE, NULL, 0 };
 
-      read_again (self, WM_KIND_PIECE, (gpointer *)&self->piece);
-      read_again (self, WM_KIND_VISIT, (gpointer *)&self->visit);
       g_signal_emit (self, signals[ROWS_CHANGED], 0, &nothing);
       wm_session_toast_error (self, error);
     }
@@ -453,8 +453,9 @@ wm_session_put (WmSession *self, WmEdit *edit, gpointer record)
       put = g_ptr_array_new_with_free_func (g_object_unref);
       g_hash_table_insert (self->put, wm_edit_ref (edit), put);
     }
-  g_ptr_array_add (put, wm_record_copy (record));
+  /* Putting moves the record's revision on: the copy is as it will be on disk. */
   wm_edit_put (edit, record);
+  g_ptr_array_add (put, wm_record_copy (record));
 }
 
 void
@@ -504,25 +505,35 @@ wm_session_commit_then (WmSession *self, WmEdit *edit, WmSessionDone done,
   wm_archive_commit_async (self->archive, edit, on_committed, commit);
 }
 
+static void
+commit_record (WmSession *self, const char *label, WmRecord *record)
+{
+  WmEdit *edit = wm_session_begin (self, label);
+
+  wm_session_put (self, edit, record);
+  wm_session_commit (self, edit);
+}
+
 void
 wm_session_change (WmSession *self, const char *label, gpointer record,
                    const char *first_property, ...)
 {
   g_autoptr(WmRecord) copy = wm_session_copy (self, record);
   g_autoptr(WmRecord) before = wm_record_copy (copy);
-  WmEdit *edit;
   va_list values;
 
   va_start (values, first_property);
   g_object_set_valist (G_OBJECT (copy), first_property, values);
   va_end (values);
 
-  if (wm_record_equal (copy, before))
-    return;
+  if (!wm_record_equal (copy, before))
+    commit_record (self, label, copy);
+}
 
-  edit = wm_session_begin (self, label);
-  wm_session_put (self, edit, copy);
-  wm_session_commit (self, edit);
+void
+wm_session_keep (WmSession *self, const char *label, gpointer changed_copy)
+{
+  commit_record (self, label, changed_copy);
 }
 
 static const WmId *

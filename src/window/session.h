@@ -98,6 +98,9 @@ void wm_session_commit_then (WmSession *self, WmEdit *edit, WmSessionDone done,
 void wm_session_change (WmSession *self, const char *label, gpointer record,
                         const char *first_property, ...) G_GNUC_NULL_TERMINATED;
 
+/* The same for a copy from wm_session_copy () that was changed already. */
+void wm_session_keep (WmSession *self, const char *label, gpointer changed_copy);
+
 /* The last edit of the shown piece, or of the shop when no piece is shown; tells
  * what was undone by a toast. */
 void wm_session_undo (WmSession *self);

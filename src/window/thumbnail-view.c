@@ -281,11 +281,11 @@ void
 wm_thumbnail_view_set_photo (WmThumbnailView *self, WmArchive *archive,
                              const char *sha256, const char *format)
 {
-  int side = MAX (self->width, self->height);
-  int px = side > 0 && side * gtk_widget_get_scale_factor (GTK_WIDGET (self))
-                           <= WM_THUMBNAIL_SMALL
-               ? WM_THUMBNAIL_SMALL
-               : WM_THUMBNAIL_LARGE;
+  int side = MAX (self->width, self->height)
+             * gtk_widget_get_scale_factor (GTK_WIDGET (self));
+  int px = side <= 0 || side > WM_THUMBNAIL_LARGE ? WM_PREVIEW
+           : side > WM_THUMBNAIL_SMALL            ? WM_THUMBNAIL_LARGE
+                                                  : WM_THUMBNAIL_SMALL;
   g_autofree char *key = sha256 == NULL ? NULL : g_strdup_printf ("%s-%d", sha256, px);
   GdkTexture *texture;
   Asker *asker;

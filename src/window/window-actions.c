@@ -4,6 +4,8 @@
  */
 #include "window/window-actions.h"
 
+#include "window/take-in/take-in-edits.h"
+
 static WmSession *
 get_session (gpointer window)
 {
@@ -44,6 +46,18 @@ on_diary (GSimpleAction *action, GVariant *state, gpointer window)
 }
 
 static void
+on_new_piece (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  wm_take_in_new_piece (get_session (window));
+}
+
+static void
+on_new_visit (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  wm_take_in_new_visit (get_session (window));
+}
+
+static void
 on_earlier_visit (GSimpleAction *action, GVariant *parameter, gpointer window)
 {
   wm_piece_bar_step (wm_main_window_get_piece_bar (window), -1);
@@ -79,6 +93,8 @@ static const GActionEntry entries[] = {
   { "full-screen", on_full_screen },
   { "search", on_search },
   { "diary", NULL, NULL, "false", on_diary },
+  { "new-piece", on_new_piece },
+  { "new-visit", on_new_visit },
   { "earlier-visit", on_earlier_visit },
   { "later-visit", on_later_visit },
   { "moment", on_moment, "s", "''", NULL },
@@ -112,6 +128,8 @@ wm_window_actions_refresh (WmMainWindow *window)
   gboolean has_visit = wm_session_get_visit (session) != NULL;
   gboolean can_write = !wm_session_is_read_only (session);
 
+  set_enabled (window, "new-piece", can_write);
+  set_enabled (window, "new-visit", can_write && has_visit);
   set_enabled (window, "moment", has_visit);
   set_enabled (window, "earlier-visit", has_visit);
   set_enabled (window, "later-visit", has_visit);

@@ -1,0 +1,291 @@
+/* form-value.c: a record's field as text in a form, and back
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "window/form/form-value.h"
+
+#include <glib/gi18n.h>
+#include <math.h>
+
+#include "report/words.h"
+#include "trade/fineness.h"
+#include "trade/trade.h"
+#include "window/labels.h"
+
+GType
+wm_form_kind_get_type (void)
+{
+  static gsize type;
+  static const GEnumValue values[] = {
+    { WM_FORM_TEXT, "WM_FORM_TEXT", "text" },
+    { WM_FORM_DATE, "WM_FORM_DATE", "date" },
+    { WM_FORM_MONEY, "WM_FORM_MONEY", "money" },
+    { WM_FORM_MASS, "WM_FORM_MASS", "mass" },
+    { WM_FORM_MM, "WM_FORM_MM", "mm" },
+    { WM_FORM_COUNT, "WM_FORM_COUNT", "count" },
+    { WM_FORM_PHONE, "WM_FORM_PHONE", "phone" },
+    { WM_FORM_EMAIL, "WM_FORM_EMAIL", "email" },
+    { WM_FORM_FINENESS, "WM_FORM_FINENESS", "fineness" },
+    { WM_FORM_METAL, "WM_FORM_METAL", "metal" },
+    { WM_FORM_STONE, "WM_FORM_STONE", "stone" },
+    { WM_FORM_CUT, "WM_FORM_CUT", "cut" },
+    { WM_FORM_CURRENCY, "WM_FORM_CURRENCY", "currency" },
+    { 0, NULL, NULL },
+  };
+
+  if (g_once_init_enter (&type))
+    g_once_init_leave (&type, g_enum_register_static ("WmFormKind", values));
+  return type;
+}
+
+/* ---- names of the tables ------------------------------------------------------- */
+
+static const char *
+find_name (WmTrade *trade, WmFormKind kind, const char *key)
+{
+  const WmMetal *metal;
+  const WmStone *stone;
+  const WmCut *cut;
+
+  if (trade == NULL || key == NULL)
+    return NULL;
+  switch (kind)
+    {
+    case WM_FORM_METAL:
+      metal = wm_trade_find_metal (trade, key);
+      return metal == NULL ? NULL : wm_trade_text (metal->name);
+    case WM_FORM_STONE:
+      stone = wm_trade_find_stone (trade, key);
+      return stone == NULL ? NULL : wm_trade_text (stone->name);
+    case WM_FORM_CUT:
+      cut = wm_trade_find_cut (trade, key);
+      return cut == NULL ? NULL : wm_trade_text (cut->name);
+    default:
+      return NULL;
+    }
+}
+
+static gboolean
+is_name (const char *text, const char *name)
+{
+  g_autofree char *folded_text = g_utf8_casefold (text, -1);
+  g_autofree char *folded_name = g_utf8_casefold (wm_trade_text (name), -1);
+
+  return g_str_equal (folded_text, folded_name);
+}
+
+/* The key whose name was typed; NULL: they are plain words. */
+static const char *
+find_key (WmTrade *trade, WmFormKind kind, const char *text)
+{
+  if (trade == NULL)
+    return NULL;
+
+  if (kind == WM_FORM_METAL)
+    for (const WmMetal *const *row = wm_trade_list_metals (trade, NULL); *row; row++)
+      if (is_name (text, (*row)->name))
+        return (*row)->key;
+  if (kind == WM_FORM_STONE)
+    for (const WmStone *const *row = wm_trade_list_stones (trade, NULL); *row; row++)
+      if (is_name (text, (*row)->name))
+        return (*row)->key;
+  if (kind == WM_FORM_CUT)
+    for (const WmCut *const *row = wm_trade_list_cuts (trade, NULL); *row; row++)
+      if (is_name (text, (*row)->name))
+        return (*row)->key;
+  return NULL;
+}
+
+/* ---- to text --------------------------------------------------------------------- */
+
+static char *
+format_int (WmSession *session, WmFormKind kind, gint64 value)
+{
+  g_autofree char *currency = NULL;
+
+  if (value == WM_UNKNOWN)
+    return g_strdup ("");
+  if (kind == WM_FORM_MASS)
+    return wm_label_mass (value);
+  if (kind == WM_FORM_MONEY)
+    {
+      currency = wm_form_currency (session);
+      return wm_label_money (value, currency);
+    }
+  return g_strdup_printf ("%" G_GINT64_FORMAT, value);
+}
+
+static char *
+format_text (WmSession *session, WmFormKind kind, const char *text)
+{
+  const char *name = find_name (wm_session_get_trade (session), kind, text);
+
+  if (text == NULL)
+    return g_strdup ("");
+  return g_strdup (name == NULL ? text : name);
+}
+
+char *
+wm_form_value_format (WmSession *session, WmFormKind kind, WmRecord *record,
+                      const WmField *field)
+{
+  gpointer member = wm_record_get_member (record, field);
+
+  switch (field->type)
+    {
+    case WM_FIELD_TEXT:
+      return format_text (session, kind, *(char **)member);
+    case WM_FIELD_DATE:
+      return wm_label_long_date (*(char **)member);
+    case WM_FIELD_INT:
+    case WM_FIELD_NUMBER:
+      return format_int (session, kind, *(gint64 *)member);
+    case WM_FIELD_REAL:
+      return wm_label_mm (*(double *)member);
+    default:
+      g_return_val_if_reached (g_strdup (""));
+    }
+}
+
+/* A metal of the table brings its fineness, unless one was read off the piece. */
+static void
+take_metal (WmSession *session, WmRecord *record)
+{
+  WmPiece *piece = WM_PIECE (record);
+  const WmMetal *metal = NULL;
+
+  if (piece->metal != NULL && piece->fineness == WM_UNKNOWN)
+    metal = wm_trade_find_metal (wm_session_get_trade (session), piece->metal);
+  if (metal != NULL && !isnan (metal->fineness))
+    g_object_set (record, "fineness", (gint64)metal->fineness, NULL);
+}
+
+/* ---- from text -------------------------------------------------------------------- */
+
+char *
+wm_form_currency (WmSession *session)
+{
+  WmPiece *piece = wm_session_get_piece (session);
+  char *currency;
+
+  if (piece != NULL && piece->currency != NULL)
+    return g_strdup (piece->currency);
+  currency = wm_archive_get_setting (wm_session_get_archive (session),
+                                     WM_SETTING_CURRENCY);
+  return currency != NULL ? currency : g_strdup ("EUR");
+}
+
+/* A fineness that the table does not have for this metal is kept, with a remark: old
+ * and foreign pieces have others. */
+static WmFieldVerdict
+judge_fineness (WmSession *session, WmRecord *record, gint64 ppt, char **out_remark)
+{
+  WmTrade *trade = wm_session_get_trade (session);
+  const WmMetal *metal = NULL;
+  const char *family = NULL;
+
+  if (trade == NULL || ppt == WM_UNKNOWN || !WM_IS_PIECE (record))
+    return WM_FIELD_OK;
+  if (WM_PIECE (record)->metal != NULL)
+    metal = wm_trade_find_metal (trade, WM_PIECE (record)->metal);
+  if (metal != NULL)
+    family = metal->family;
+  if (family == NULL || wm_trade_find_fineness (trade, family) == NULL
+      || wm_fineness_is_standard (trade, family, (guint)ppt))
+    return WM_FIELD_OK;
+
+  *out_remark = g_strdup_printf (_("%d is not a usual fineness of this metal."), (int)ppt);
+  return WM_FIELD_ODD;
+}
+
+static WmFieldVerdict
+parse_int (WmSession *session, WmFormKind kind, const char *text, WmRecord *record,
+           gint64 *value, char **out_remark)
+{
+  g_autofree char *currency = NULL;
+  WmFieldVerdict verdict;
+
+  switch (kind)
+    {
+    case WM_FORM_MONEY:
+      currency = wm_form_currency (session);
+      return wm_field_check_money (text, currency, wm_currency_exponent (currency), value,
+                                   out_remark);
+    case WM_FORM_MASS:
+      return wm_field_check_mass (text, value, out_remark);
+    case WM_FORM_FINENESS:
+      verdict = wm_field_check_fineness (text, value, out_remark);
+      return verdict == WM_FIELD_OK ? judge_fineness (session, record, *value, out_remark)
+                                    : verdict;
+    case WM_FORM_COUNT:
+    default:
+      return wm_field_check_count (text, value, out_remark);
+    }
+}
+
+static WmFieldVerdict
+parse_text (WmSession *session, WmFormKind kind, const char *text, char **value,
+            char **out_remark)
+{
+  g_autofree char *own = g_strstrip (g_strdup (text));
+  const char *key;
+  WmFieldVerdict verdict = WM_FIELD_OK;
+
+  if (kind == WM_FORM_PHONE)
+    verdict = wm_field_check_phone (own, out_remark);
+  else if (kind == WM_FORM_EMAIL)
+    verdict = wm_field_check_email (own, out_remark);
+  else if (kind == WM_FORM_CURRENCY)
+    return wm_field_check_currency (own, value, out_remark);
+  if (verdict == WM_FIELD_WRONG)
+    return verdict;
+
+  key = find_key (wm_session_get_trade (session), kind, own);
+  *value = key != NULL ? g_strdup (key) : g_steal_pointer (&own);
+  return verdict;
+}
+
+WmFieldVerdict
+wm_form_value_parse (WmSession *session, WmFormKind kind, const char *text,
+                     WmRecord *record, const WmField *field, char **out_remark)
+{
+  g_autofree char *words = NULL;
+  g_autofree char *today = NULL;
+  g_autoptr(GDateTime) now = NULL;
+  WmFieldVerdict verdict;
+  gint64 number;
+  double real;
+
+  *out_remark = NULL;
+  switch (field->type)
+    {
+    case WM_FIELD_TEXT:
+      verdict = parse_text (session, kind, text, &words, out_remark);
+      if (verdict != WM_FIELD_WRONG)
+        wm_record_set_text (record, field->name, words);
+      if (kind == WM_FORM_METAL && WM_IS_PIECE (record)
+          && wm_session_get_trade (session) != NULL)
+        take_metal (session, record);
+      return verdict;
+    case WM_FIELD_DATE:
+      now = g_date_time_new_now_local ();
+      today = g_date_time_format (now, "%Y-%m-%d");
+      verdict = wm_field_check_date (text, today, &words, out_remark);
+      if (verdict != WM_FIELD_WRONG)
+        wm_record_set_text (record, field->name, words);
+      return verdict;
+    case WM_FIELD_REAL:
+      verdict = wm_field_check_mm (text, &real, out_remark);
+      if (verdict != WM_FIELD_WRONG)
+        g_object_set (record, field->name, real, NULL);
+      return verdict;
+    case WM_FIELD_INT:
+    case WM_FIELD_NUMBER:
+      verdict = parse_int (session, kind, text, record, &number, out_remark);
+      if (verdict != WM_FIELD_WRONG)
+        g_object_set (record, field->name, number, NULL);
+      return verdict;
+    default:
+      g_return_val_if_reached (WM_FIELD_WRONG);
+    }
+}

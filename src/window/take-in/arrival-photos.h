@@ -1,0 +1,13 @@
+/* arrival-photos.h: the photos taken on arrival: the first one large, the others under it
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "window/session.h"
+
+#define WM_TYPE_ARRIVAL_PHOTOS (wm_arrival_photos_get_type ())
+G_DECLARE_FINAL_TYPE (WmArrivalPhotos, wm_arrival_photos, WM, ARRIVAL_PHOTOS, GtkWidget)
+
+/* Returns: how many photos there are */
+guint wm_arrival_photos_show (WmArrivalPhotos *self, WmSession *session);
