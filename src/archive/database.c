@@ -16,6 +16,7 @@ struct _WmDatabase
 {
   sqlite3 *handle;
   GHashTable *idle; /* SQL -> sqlite3_stmt not in use */
+  int last_errno;   /* the system's own number after the last step that failed */
 };
 
 struct _WmStatement
@@ -89,6 +90,9 @@ wm_database_set_error (WmDatabase *self, int code, GError **error)
   int extended = sqlite3_extended_errcode (self->handle);
   int system_errno = sqlite3_system_errno (self->handle);
 
+  /* SQLite does not keep it for a failed COMMIT. */
+  if (system_errno == 0)
+    system_errno = self->last_errno;
   if ((extended & 0xff) != (code & 0xff))
     extended = code;
   g_set_error (error, WM_ARCHIVE_ERROR, code_of_sqlite (extended, system_errno),
@@ -216,22 +220,36 @@ wm_database_get_handle (WmDatabase *self)
 gboolean
 wm_database_run (WmDatabase *self, const char *sql, GError **error)
 {
-  int code = sqlite3_exec (self->handle, sql, NULL, NULL, NULL);
+  int code;
 
+  errno = 0;
+  code = sqlite3_exec (self->handle, sql, NULL, NULL, NULL);
+  self->last_errno = errno;
   if (code == SQLITE_OK)
     return TRUE;
   wm_database_set_error (self, code, error);
   return FALSE;
 }
 
+gboolean
+wm_database_read_number (WmDatabase *self, const char *sql, gint64 *out_number,
+                         GError **error)
+{
+  g_autoptr (WmStatement) statement = wm_database_prepare (self, sql, error);
+
+  if (statement == NULL || !wm_statement_next (statement, error))
+    return FALSE;
+  *out_number = wm_statement_get_int64 (statement, 0);
+  return TRUE;
+}
+
 gint64
 wm_database_get_number (WmDatabase *self, const char *sql, gint64 fallback)
 {
-  g_autoptr (WmStatement) statement = wm_database_prepare (self, sql, NULL);
+  gint64 number = fallback;
 
-  if (statement == NULL || !wm_statement_next (statement, NULL))
-    return fallback;
-  return wm_statement_get_int64 (statement, 0);
+  wm_database_read_number (self, sql, &number, NULL);
+  return number;
 }
 
 static gboolean
@@ -353,8 +371,10 @@ wm_statement_next (WmStatement *self, GError **error)
 {
   int code = self->bind_code;
 
+  errno = 0;
   if (code == SQLITE_OK)
     code = sqlite3_step (self->stmt);
+  self->database->last_errno = errno;
   if (code == SQLITE_ROW)
     return TRUE;
   if (code != SQLITE_DONE)

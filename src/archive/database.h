@@ -36,7 +36,10 @@ sqlite3 *wm_database_get_handle (WmDatabase *self);
 
 /* Runs a script without values. */
 gboolean wm_database_run (WmDatabase *self, const char *sql, GError **error);
-/* The one number a query without values gives; @fallback on any error. */
+/* The one number a query gives that has no values and always one row. */
+gboolean wm_database_read_number (WmDatabase *self, const char *sql, gint64 *out_number,
+                                  GError **error);
+/* The same; @fallback on any error. */
 gint64 wm_database_get_number (WmDatabase *self, const char *sql, gint64 fallback);
 
 gboolean wm_database_begin (WmDatabase *self, GError **error);

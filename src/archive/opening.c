@@ -60,6 +60,8 @@ create (WmArchive *self, GError **error)
       remove_beside (path);
       return FALSE;
     }
+  /* The files beside it get the same rights from SQLite. */
+  g_chmod (path, 0600);
   if (g_rename (path, self->database_path) != 0)
     {
       wm_folder_set_error (error, errno, path);
@@ -89,8 +91,10 @@ wm_opening_bring_up_to_date (const char *folder, WmDatabase *db,
                              const char *(*get_file) (guint version), guint newest,
                              GError **error)
 {
-  gint64 version = wm_database_get_number (db, "PRAGMA user_version", -1);
+  gint64 version;
 
+  if (!wm_database_read_number (db, "PRAGMA user_version", &version, error))
+    return FALSE;
   if (version == newest)
     return TRUE;
   if (version < 1 || version > newest)
@@ -281,14 +285,13 @@ update_copy (WmArchive *self, gint64 version, GError **error)
          && wm_schema_upgrade (db, wm_schema_get_file, wm_schema_get_version (), error);
 }
 
-static gint64
-read_version (WmArchive *self, GError **error)
+static gboolean
+read_version (WmArchive *self, gint64 *out_version, GError **error)
 {
   g_auto (WmReader) reader = { NULL };
 
   return wm_archive_take_reader (self, &reader, error)
-             ? wm_database_get_number (reader.db, "PRAGMA user_version", 0)
-             : -1;
+         && wm_database_read_number (reader.db, "PRAGMA user_version", out_version, error);
 }
 
 gboolean
@@ -309,8 +312,7 @@ wm_opening_look (WmArchive *self, GError **error)
       && !look_at_copy (self, error))
     return FALSE;
 
-  version = read_version (self, error);
-  if (version < 0)
+  if (!read_version (self, &version, error))
     return FALSE;
   if (version < wm_schema_get_version () && !update_copy (self, version, error))
     return FALSE;

@@ -57,12 +57,14 @@ gboolean
 wm_schema_upgrade (WmDatabase *db, const char *(*get_file) (guint version), guint newest,
                    GError **error)
 {
-  gint64 from = wm_database_get_number (db, "PRAGMA user_version", -1);
+  gint64 from;
   /* Pragmas take no bound values; both are numbers of ours. */
   g_autofree char *stamp
       = g_strdup_printf ("PRAGMA application_id = %d; PRAGMA user_version = %u;",
                          WM_ARCHIVE_APPLICATION_ID, newest);
 
+  if (!wm_database_read_number (db, "PRAGMA user_version", &from, error))
+    return FALSE;
   if (from < 0 || from > newest)
     {
       g_set_error (error, WM_ARCHIVE_ERROR, WM_ARCHIVE_ERROR_NEWER,
