@@ -1,0 +1,104 @@
+/* inspection-private.h: what the files of the inspection page share
+ *
+ * inspection-page.c    the page: what is shown
+ * inspection-checks.c  answering, opening, concluding
+ * inspection-marks.c   marks of the shown photo, and tying them to checks
+ * inspection-photos.c  photos coming in, their order, view, removal
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "trade/trade.h"
+#include "window/canvas/canvas.h"
+#include "window/canvas/scale-bar.h"
+#include "window/inspection/checklist-pane.h"
+#include "window/inspection/checks.h"
+#include "window/inspection/inspection-page.h"
+#include "window/moment-page.h"
+#include "window/photo-import.h"
+#include "window/photo-strip.h"
+
+struct _WmInspectionPage
+{
+  AdwBin parent_instance;
+
+  GtkStack *stack;
+  GtkOverlay *overlay;
+  WmCanvas *canvas;
+  GtkWidget *photo_card, *hint_card, *scale_card, *marking_bar;
+  GtkLabel *photo_title, *photo_facts, *hint, *zoom_label;
+  GtkWidget *tool_spot, *tool_line, *tool_outline, *loupe, *turn_right;
+  GtkWidget *zoom_out, *zoom_fit, *zoom_in;
+  AdwStatusPage *empty;
+  WmScaleBar *scale_bar;
+  WmPhotoStrip *strip;
+  WmChecklistPane *pane;
+  GtkWidget *mark_menu;
+
+  WmSession *session;
+  WmId visit_id;           /* what the lists below are of */
+  GPtrArray *checks;       /* WmCheck */
+  GPtrArray *photos;       /* WmPhoto, by moment and position */
+  GPtrArray *marks;        /* WmMark of the visit */
+  GPtrArray *measurements; /* WmMeasurement of the visit */
+  gboolean checks_are_new; /* made from the tables, not in the archive yet */
+
+  WmId open_id;  /* the open check, or none */
+  WmId photo_id; /* the photo in the canvas, or none */
+  WmId tying;    /* a mark that waits for the check that is chosen next, or none */
+  WmId canvas_photo_id; /* what the canvas has loaded */
+
+  GSimpleActionGroup *actions, *photo_actions;
+  WmPhotoImport *import;
+  WmId import_piece_id; /* what its photos are of, whatever is shown by then */
+  guint import_taken;
+  WmRoom room;
+};
+
+/* ---- inspection-page.c ---- */
+/* Reads the visit again and shows it. */
+void wm_inspection_reload (WmInspectionPage *self);
+/* Shows checks, marks and photos again as the lists are now. */
+void wm_inspection_show (WmInspectionPage *self);
+void wm_inspection_show_photo (WmInspectionPage *self, const WmId *id);
+WmPhoto *wm_inspection_get_photo (WmInspectionPage *self);
+/* A line over the photo that says what is waited for; NULL: nothing. */
+void wm_inspection_hint (WmInspectionPage *self, const char *text);
+/* Takes @record's place in @list, or goes to its end. */
+void wm_inspection_replace (GPtrArray *list, gpointer record);
+gpointer wm_inspection_find (GPtrArray *list, const WmId *id);
+/* The session's commit; a refused edit is shown as it is on disk. Takes @edit. */
+void wm_inspection_commit (WmInspectionPage *self, WmEdit *edit);
+
+/* ---- inspection-checks.c ---- */
+void wm_inspection_init_checks (WmInspectionPage *self);
+/* @index -1 closes. A waiting mark is tied only by on_open_check () and Enter. */
+void wm_inspection_open_check (WmInspectionPage *self, int index, gboolean with_focus);
+/* Fills the open check of the pane again. */
+void wm_inspection_show_open_check (WmInspectionPage *self);
+void wm_inspection_answer (WmInspectionPage *self, WmSeverity severity);
+void wm_inspection_change_note (WmInspectionPage *self, const char *note);
+/* Puts a changed copy of a check, and the whole list where it is new. */
+void wm_inspection_put_check (WmInspectionPage *self, WmEdit *edit, WmCheck *check);
+void wm_inspection_update_checks_actions (WmInspectionPage *self);
+char *wm_inspection_concluded_words (WmInspectionPage *self);
+
+/* ---- inspection-marks.c ---- */
+void wm_inspection_init_marks (WmInspectionPage *self);
+void wm_inspection_show_marks (WmInspectionPage *self);
+/* Selects the first mark of the open check on the shown photo, or none. */
+void wm_inspection_select_mark_of_open (WmInspectionPage *self);
+guint wm_inspection_count_marks_of_check (WmInspectionPage *self, const WmId *check_id);
+guint wm_inspection_count_marks_of_photo (WmInspectionPage *self, const WmId *photo_id);
+/* Ties the waiting mark to this check; FALSE if none waits. */
+gboolean wm_inspection_tie_waiting (WmInspectionPage *self, int check_index);
+void wm_inspection_wait_for_check (WmInspectionPage *self, const WmId *mark_id);
+void wm_inspection_stop_waiting (WmInspectionPage *self);
+
+/* ---- inspection-photos.c ---- */
+void wm_inspection_init_photos (WmInspectionPage *self);
+void wm_inspection_show_strip (WmInspectionPage *self);
+void wm_inspection_sort_photos (GPtrArray *photos);
+void wm_inspection_drop_import (WmInspectionPage *self);
+void wm_inspection_turned (WmInspectionPage *self, int turns);
