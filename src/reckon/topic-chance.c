@@ -5,6 +5,7 @@
 #include "reckon/topics.h"
 
 #include "reckon/chance.h"
+#include "reckon/words.h"
 
 #define MAX_ITEMS 2000
 /* Whole numbers up to here are exact in a double: 2^53. */

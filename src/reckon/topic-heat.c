@@ -6,6 +6,7 @@
 
 #include "reckon/heat-fall.h"
 #include "reckon/heat-plan.h"
+#include "reckon/words.h"
 
 /* In the order of WmOldJointKind and WmHeatStoneRule. */
 static const char *const joint_kinds[] = { "known", "unknown", "soft", NULL };

@@ -5,6 +5,7 @@
 #include "reckon/topics.h"
 
 #include "reckon/joint.h"
+#include "reckon/words.h"
 
 static const WmTopicInput joint_inputs[] = {
   { "angle", WM_INPUT_NUMBER, "deg", N_ ("joint's plane to the wire, 90 = straight"),

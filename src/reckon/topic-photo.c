@@ -7,6 +7,7 @@
 #include "reckon/edge.h"
 #include "reckon/plane.h"
 #include "reckon/scale.h"
+#include "reckon/words.h"
 
 static const WmTopicOutput length_outputs[] = {
   { "length", "mm", N_ ("length"), 0 },

@@ -5,6 +5,7 @@
 #include "reckon/topics.h"
 
 #include "reckon/quote.h"
+#include "reckon/words.h"
 
 #define MAX_LINES 80
 #define N_COLUMNS 7

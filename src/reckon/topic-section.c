@@ -7,6 +7,7 @@
 #include "reckon/ring-load.h"
 #include "reckon/section.h"
 #include "reckon/suggest.h"
+#include "reckon/words.h"
 
 /* In the order of WmSectionShape. */
 static const char *const shapes[] = { "round", "oval",    "rectangle", "half-round", "d",

@@ -6,6 +6,7 @@
 
 #include "reckon/catch.h"
 #include "reckon/tongue.h"
+#include "reckon/words.h"
 
 static const WmTopicInput tongue_inputs[] = {
   { "width", WM_INPUT_NUMBER, "mm", N_ ("width of the tongue"), WM_REQUIRED, 0, 50 },

@@ -5,6 +5,7 @@
 #include "reckon/topics.h"
 
 #include "reckon/stock.h"
+#include "reckon/words.h"
 
 /* In the order of WmStockShape and WmStripEdge. */
 static const char *const stock_shapes[] = { "round", "square", "sheet",

@@ -6,6 +6,7 @@
 
 #include "reckon/ring-size.h"
 #include "reckon/stone-weight.h"
+#include "reckon/words.h"
 
 /* In the order of WmStoneCut; test-topics.c holds them against wm_stone_cut_key. */
 static const char *const cuts[] = { "round",    "round-old", "oval",     "emerald-cut",

@@ -6,6 +6,7 @@
 
 #include "reckon/forecast.h"
 #include "reckon/next-check.h"
+#include "reckon/words.h"
 
 #define MAX_POINTS WM_FORECAST_MAX_VISITS
 /* Samples of the plotted band. */

@@ -15,7 +15,6 @@
 #include <math.h>
 
 #include "reckon/value.h"
-#include "reckon/words.h"
 
 #define WM_TOPIC_MAX_INPUTS 20
 #define WM_TOPIC_MAX_NUMBERS 4200
