@@ -8,6 +8,8 @@ const WmVerb *const wm_verbs[] = {
   &wm_verb_pieces,
   &wm_verb_report,
   &wm_verb_verify,
+  &wm_verb_measure,
+  &wm_verb_reckon,
 };
 
 const guint wm_n_verbs = G_N_ELEMENTS (wm_verbs);

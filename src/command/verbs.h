@@ -6,6 +6,8 @@
 
 #include "command/command.h"
 
+extern const WmVerb wm_verb_measure;
 extern const WmVerb wm_verb_pieces;
+extern const WmVerb wm_verb_reckon;
 extern const WmVerb wm_verb_report;
 extern const WmVerb wm_verb_verify;
