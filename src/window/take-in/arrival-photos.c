@@ -6,6 +6,9 @@
 
 #include <glib/gi18n.h>
 
+#include "window/photo-import.h"
+#include "window/photo-strip.h"
+#include "window/photo-words.h"
 #include "window/resource.h"
 #include "window/thumbnail-view.h"
 
@@ -22,9 +25,15 @@ struct _WmArrivalPhotos
   GtkLabel *verdict;
   GtkWidget *empty;
   GtkFlowBox *others;
+  GtkWidget *progress;
+  GtkProgressBar *progress_bar;
 
   WmSession *session;
   GPtrArray *photos;
+  WmPhotoImport *import;
+  WmId import_visit_id;  /* the visit they were meant for, whatever is shown later */
+  WmId import_piece_id;
+  guint n_taken;
 };
 
 G_DEFINE_FINAL_TYPE (WmArrivalPhotos, wm_arrival_photos, GTK_TYPE_WIDGET)
@@ -59,7 +68,7 @@ on_photo_clicked (GtkButton *button, WmArrivalPhotos *self)
 static void
 name_button (WmArrivalPhotos *self, GtkWidget *button, WmPhoto *photo)
 {
-  const char *title = photo->caption != NULL ? photo->caption : _("Photo on arrival");
+  g_autofree char *title = wm_photo_title (wm_session_get_trade (self->session), photo);
 
   gtk_widget_set_tooltip_text (button, title);
   gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL,
@@ -70,15 +79,18 @@ static void
 show_large (WmArrivalPhotos *self)
 {
   WmPhoto *photo = self->photos->len > 0 ? self->photos->pdata[0] : NULL;
+  g_autofree char *words = NULL;
 
   gtk_widget_set_visible (self->large, photo != NULL);
   gtk_widget_set_visible (self->empty, photo == NULL);
   if (photo == NULL)
     return;
 
+  words = wm_photo_verdict_words (photo);
   wm_thumbnail_view_set_photo (self->large_view, wm_session_get_archive (self->session),
                                photo->sha256, photo->format);
-  gtk_widget_set_visible (GTK_WIDGET (self->verdict), FALSE);
+  gtk_label_set_label (self->verdict, words == NULL ? "" : words);
+  gtk_widget_set_visible (GTK_WIDGET (self->verdict), words != NULL);
   name_button (self, self->large_button, photo);
 }
 
@@ -99,6 +111,24 @@ make_small (WmArrivalPhotos *self, WmPhoto *photo)
   return button;
 }
 
+static GtkWidget *
+make_add_button (void)
+{
+  GtkWidget *button = gtk_button_new ();
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
+
+  gtk_box_append (GTK_BOX (box), gtk_image_new_from_icon_name ("wm-add-photo-symbolic"));
+  gtk_box_append (GTK_BOX (box), gtk_label_new (_("Add photo")));
+  gtk_widget_set_valign (box, GTK_ALIGN_CENTER);
+  gtk_button_set_child (GTK_BUTTON (button), box);
+  gtk_actionable_set_action_name (GTK_ACTIONABLE (button), "take-in.add-photo");
+  gtk_widget_set_size_request (button, -1, SMALL_HEIGHT);
+  gtk_widget_add_css_class (button, "add-photo");
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _("Add photo"), -1);
+  return button;
+}
+
 static void
 show_others (WmArrivalPhotos *self)
 {
@@ -108,6 +138,8 @@ show_others (WmArrivalPhotos *self)
     gtk_flow_box_remove (self->others, child);
   for (guint i = 1; i < self->photos->len; i++)
     gtk_flow_box_append (self->others, make_small (self, self->photos->pdata[i]));
+  if (!wm_session_is_read_only (self->session))
+    gtk_flow_box_append (self->others, make_add_button ());
   /* Focus belongs to the buttons, not to the places they stand on. */
   for (child = gtk_widget_get_first_child (GTK_WIDGET (self->others)); child != NULL;
        child = gtk_widget_get_next_sibling (child))
@@ -142,6 +174,96 @@ wm_arrival_photos_show (WmArrivalPhotos *self, WmSession *session)
   return self->photos->len;
 }
 
+/* ---- coming in ------------------------------------------------------------------- */
+
+static void
+on_progress (WmPhotoImport *import, WmArrivalPhotos *self)
+{
+  guint n_done, n_total;
+  const char *name = wm_photo_import_get_progress (import, &n_done, &n_total);
+
+  gtk_widget_set_visible (self->progress, n_total > 0);
+  gtk_progress_bar_set_fraction (self->progress_bar,
+                                 n_total > 0 ? (double)n_done / n_total : 0.0);
+  gtk_progress_bar_set_text (self->progress_bar, name);
+}
+
+static void
+on_taken (WmPhotoImport *import, WmPhoto *photo, WmArrivalPhotos *self)
+{
+  WmEdit *edit = wm_edit_new (N_("Add photo"), &self->import_piece_id,
+                              wm_session_get_by (self->session));
+
+  photo->visit_id = self->import_visit_id;
+  photo->position = (self->photos == NULL ? 0 : self->photos->len) + self->n_taken++;
+  wm_record_set_text (WM_RECORD (photo), "moment", WM_PHOTO_BEFORE);
+  wm_session_put (self->session, edit, photo);
+  wm_session_commit (self->session, edit);
+}
+
+static void
+on_finished (WmPhotoImport *import, WmArrivalPhotos *self)
+{
+  GPtrArray *failures = wm_photo_import_get_failures (import);
+  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
+
+  gtk_widget_set_visible (self->progress, FALSE);
+  if (failures->len > 0 && root != NULL)
+    wm_photo_import_show_failures (GTK_WINDOW (root), failures, self->n_taken);
+  self->n_taken = 0;
+}
+
+static void
+take_files (GListModel *files, gpointer user_data)
+{
+  WmArrivalPhotos *self = user_data;
+  WmVisit *visit = wm_session_get_visit (self->session);
+
+  if (visit == NULL || wm_session_is_read_only (self->session))
+    return;
+  if (self->import == NULL)
+    {
+      self->import = wm_photo_import_new (wm_session_get_archive (self->session));
+      g_signal_connect (self->import, "progress", G_CALLBACK (on_progress), self);
+      g_signal_connect (self->import, "taken", G_CALLBACK (on_taken), self);
+      g_signal_connect (self->import, "finished", G_CALLBACK (on_finished), self);
+    }
+  if (!wm_photo_import_is_running (self->import))
+    {
+      self->import_visit_id = *wm_record_get_id (WM_RECORD (visit));
+      self->import_piece_id = visit->piece_id;
+    }
+  wm_photo_import_add (self->import, files);
+}
+
+void
+wm_arrival_photos_choose (WmArrivalPhotos *self)
+{
+  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
+
+  wm_photo_import_choose (GTK_WINDOW (root), take_files, g_object_ref (self),
+                          g_object_unref);
+}
+
+static void
+stop_action (GtkWidget *widget, const char *name, GVariant *unused)
+{
+  wm_photo_import_cancel (WM_ARRIVAL_PHOTOS (widget)->import);
+}
+
+static gboolean
+on_drop (GtkDropTarget *target, const GValue *value, double x, double y,
+         WmArrivalPhotos *self)
+{
+  g_autoptr(GListStore) files = g_list_store_new (G_TYPE_FILE);
+  GSList *list = g_value_get_boxed (value);
+
+  for (GSList *l = list; l != NULL; l = l->next)
+    g_list_store_append (files, l->data);
+  take_files (G_LIST_MODEL (files), self);
+  return list != NULL;
+}
+
 /* ---- overrides --------------------------------------------------------------------- */
 
 static void
@@ -149,6 +271,12 @@ wm_arrival_photos_dispose (GObject *object)
 {
   WmArrivalPhotos *self = WM_ARRIVAL_PHOTOS (object);
 
+  if (self->import != NULL)
+    {
+      g_signal_handlers_disconnect_by_data (self->import, self);
+      wm_photo_import_cancel (self->import);
+    }
+  g_clear_object (&self->import);
   gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_ARRIVAL_PHOTOS);
   g_clear_pointer (&self->photos, g_ptr_array_unref);
   g_clear_object (&self->session);
@@ -171,12 +299,19 @@ wm_arrival_photos_class_init (WmArrivalPhotosClass *klass)
   gtk_widget_class_bind_template_child (widget_class, WmArrivalPhotos, verdict);
   gtk_widget_class_bind_template_child (widget_class, WmArrivalPhotos, empty);
   gtk_widget_class_bind_template_child (widget_class, WmArrivalPhotos, others);
+  gtk_widget_class_bind_template_child (widget_class, WmArrivalPhotos, progress);
+  gtk_widget_class_bind_template_child (widget_class, WmArrivalPhotos, progress_bar);
   gtk_widget_class_bind_template_callback (widget_class, on_photo_clicked);
+  gtk_widget_class_install_action (widget_class, "arrival.stop", NULL, stop_action);
 }
 
 static void
 wm_arrival_photos_init (WmArrivalPhotos *self)
 {
+  GtkDropTarget *target = gtk_drop_target_new (GDK_TYPE_FILE_LIST, GDK_ACTION_COPY);
+
   gtk_widget_init_template (GTK_WIDGET (self));
   wm_thumbnail_view_set_size (self->large_view, -1, LARGE_HEIGHT);
+  g_signal_connect (target, "drop", G_CALLBACK (on_drop), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (target));
 }

@@ -11,3 +11,5 @@ G_DECLARE_FINAL_TYPE (WmArrivalPhotos, wm_arrival_photos, WM, ARRIVAL_PHOTOS, Gt
 
 /* Returns: how many photos there are */
 guint wm_arrival_photos_show (WmArrivalPhotos *self, WmSession *session);
+/* Opens the file chooser; what is chosen becomes photos of the shown visit. */
+void wm_arrival_photos_choose (WmArrivalPhotos *self);

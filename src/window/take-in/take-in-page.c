@@ -89,6 +89,12 @@ page_iface_init (WmMomentPageInterface *iface)
 }
 
 static void
+add_photo_action (GtkWidget *widget, const char *name, GVariant *unused)
+{
+  wm_arrival_photos_choose (WM_TAKE_IN_PAGE (widget)->photos);
+}
+
+static void
 add_stones_action (GtkWidget *widget, const char *name, GVariant *unused)
 {
   wm_take_in_facts_add_stones (WM_TAKE_IN_PAGE (widget)->facts);
@@ -147,6 +153,8 @@ wm_take_in_page_class_init (WmTakeInPageClass *klass)
   gtk_widget_class_bind_template_child (widget_class, WmTakeInPage, ticket);
   gtk_widget_class_bind_template_child (widget_class, WmTakeInPage, next_hint);
   gtk_widget_class_bind_template_child (widget_class, WmTakeInPage, to_inspection);
+  gtk_widget_class_install_action (widget_class, "take-in.add-photo", NULL,
+                                   add_photo_action);
   gtk_widget_class_install_action (widget_class, "take-in.add-stones", NULL,
                                    add_stones_action);
   gtk_widget_class_install_action (widget_class, "take-in.other-owner", NULL,
