@@ -10,10 +10,16 @@
 void
 fixture_set_up (Fixture *self, gconstpointer unused)
 {
-  g_autoptr (GError) error = NULL;
-  g_autofree char *top = g_dir_make_tmp ("wm-test-XXXXXX", &error);
+  fixture_set_up_in (self, g_get_tmp_dir ());
+}
 
-  g_assert_no_error (error);
+void
+fixture_set_up_in (Fixture *self, const char *base)
+{
+  g_autoptr (GError) error = NULL;
+  g_autofree char *top = g_build_filename (base, "wm-test-XXXXXX", NULL);
+
+  g_assert_nonnull (g_mkdtemp_full (top, 0700));
   self->folder = g_build_filename (top, "archive", NULL);
   self->archive = wm_archive_open (self->folder, WM_ARCHIVE_CREATE, &error);
   g_assert_no_error (error);

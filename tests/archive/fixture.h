@@ -13,6 +13,7 @@ typedef struct
 } Fixture;
 
 void fixture_set_up (Fixture *self, gconstpointer unused);
+void fixture_set_up_in (Fixture *self, const char *base);
 void fixture_tear_down (Fixture *self, gconstpointer unused);
 
 #define fixture_add(path, test)                                                          \
