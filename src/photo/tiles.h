@@ -11,7 +11,9 @@
  *
  * What is kept:
  *   memory: decoded tiles up to WM_TILE_MEMORY bytes over all stores of the
- *     program, the least lately used go first;
+ *     program, the least lately used go first; for each open store its preview (at
+ *     most 32 MB) and, for a JPEG of more than 8 megapixels, about the file's size
+ *     (making that takes three bytes a pixel for some tenths of a second);
  *   disk: under @cache_dir (may be NULL: then nothing is kept), files named by
  *     the photo's SHA-256, at most WM_TILE_DISK bytes, the least lately used go
  *     first. May be deleted at any time, and is never trusted: every block has a
@@ -100,7 +102,17 @@ WmPixels *wm_tile_store_get_preview_finish (WmTileStore *self, GAsyncResult *res
 /* Bytes of decoded tiles held now by all stores; never above WM_TILE_MEMORY. */
 gsize wm_tile_memory_used (void);
 
-/* Tiles, read by the calling thread and waited for: for tests and exports. */
+/**
+ * wm_tiles_prepare:
+ *
+ * For import, off the interface thread: makes what the fine levels are read from and
+ * keeps it in the cache folder, so that the first look at true pixels is quick too. A
+ * few tenths of a second for 48 megapixels. Failing is no error.
+ */
+void wm_tiles_prepare (const char *path, const char *sha256, const char *cache_dir,
+                       GCancellable *cancellable);
+
+/* A tile, made by the calling thread (any) and waited for: for tests and exports. */
 WmPixels *wm_tile_store_get_now (WmTileStore *self, int level, int column, int row,
                                  GCancellable *cancellable, GError **error);
 

@@ -118,7 +118,7 @@ corpus_magick_pixels (const char *name, const char *options)
   const guint8 *from;
   WmPixels *pixels;
 
-  corpus_run ("convert '%s[0]' %s -depth 8 -colorspace sRGB ppm:magick.ppm", name,
+  corpus_run ("convert '%s[0]' %s -depth 8 -colorspace sRGB -strip ppm:magick.ppm", name,
               options);
   g_assert_true (g_file_get_contents (corpus_path ("magick.ppm"), &ppm, &length, NULL));
   g_assert_cmpint (sscanf (ppm, "P6 %d %d 255%n", &width, &height, &used), ==, 2);
