@@ -63,6 +63,10 @@ static const WmActionRow table[] = {
   { "win.undo", N_("Undo"), "<Control>z", WM_GROUP_EDIT, WM_PLACE_WINDOW, WM_MENU_EDIT },
   { "win.redo", N_("Do again"), "<Control><Shift>z <Control>y", WM_GROUP_EDIT,
     WM_PLACE_WINDOW, WM_MENU_EDIT },
+  { "shop.undo", N_("Undo in the settings"), "<Control>z", WM_GROUP_EDIT,
+    WM_PLACE_SETTINGS, WM_MENU_NONE },
+  { "shop.redo", N_("Do again in the settings"), "<Control><Shift>z <Control>y",
+    WM_GROUP_EDIT, WM_PLACE_SETTINGS, WM_MENU_NONE },
   { "win.history", N_("History of this piece"), "<Control>h", WM_GROUP_EDIT,
     WM_PLACE_WINDOW, WM_MENU_EDIT },
 
@@ -192,6 +196,10 @@ wm_action_places_meet (guint a, guint b)
 {
   guint inspection = WM_PLACE_PHOTOS | WM_PLACE_CHECKLIST | WM_PLACE_CANVAS;
 
+
+  /* The main window's actions are not those of the settings' own window. */
+  if (((a ^ b) & WM_PLACE_SETTINGS) != 0)
+    return FALSE;
   if (((a | b) & WM_PLACE_WINDOW) != 0)
     return TRUE;
   /* Canvas, strip and checklist are on one page. */

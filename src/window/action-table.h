@@ -25,6 +25,7 @@ typedef enum
   WM_PLACE_WORK = 1 << 7,
   WM_PLACE_PROOF = 1 << 8,
   WM_PLACE_HAND_BACK = 1 << 9,
+  WM_PLACE_SETTINGS = 1 << 11,  /* preferences: its own window */
   WM_PLACE_CANVAS = 1 << 10 /* a photo or one of its marks has the focus */
 } WmActionPlace;
 

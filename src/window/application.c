@@ -12,6 +12,7 @@
 #include "window/action-table.h"
 #include "window/main-window.h"
 #include "window/open-problem.h"
+#include "window/people/preferences-window.h"
 
 struct _WmApplication
 {
@@ -104,6 +105,16 @@ on_open_archive (GSimpleAction *action, GVariant *parameter, gpointer user_data)
 }
 
 static void
+on_preferences (GSimpleAction *action, GVariant *parameter, gpointer user_data)
+{
+  GtkWindow *window = gtk_application_get_active_window (user_data);
+
+  if (WM_IS_MAIN_WINDOW (window))
+    gtk_window_present (GTK_WINDOW (wm_preferences_window_new (
+        window, wm_main_window_get_session (WM_MAIN_WINDOW (window)))));
+}
+
+static void
 on_help (GSimpleAction *action, GVariant *parameter, gpointer user_data)
 {
   GtkWindow *help = wm_action_make_help ();
@@ -132,6 +143,7 @@ on_quit (GSimpleAction *action, GVariant *parameter, gpointer user_data)
 static const GActionEntry entries[] = {
   { "help", on_help },
   { "about", on_about },
+  { "preferences", on_preferences },
   { "open-archive", on_open_archive },
   { "quit", on_quit },
 };

@@ -9,6 +9,7 @@
 #include "window/action-table.h"
 #include "window/moment-page.h"
 #include "window/moments.h"
+#include "window/people/person-picker.h"
 #include "window/resource.h"
 #include "window/window-actions.h"
 #include "window/window-state.h"
@@ -260,6 +261,19 @@ on_rows_changed (WmSession *session, const WmChange *change, WmMainWindow *self)
 }
 
 static void
+on_person_changed (WmSession *session, WmMainWindow *self)
+{
+  WmPerson *person = wm_session_get_person (session);
+  GtkWidget *face;
+
+  if (person == NULL)
+    face = gtk_image_new_from_icon_name ("avatar-default-symbolic");
+  else
+    face = adw_avatar_new (24, person->name, TRUE);
+  gtk_menu_button_set_child (GTK_MENU_BUTTON (self->person_button), face);
+}
+
+static void
 on_toast (WmSession *session, AdwToast *toast, WmMainWindow *self)
 {
   adw_toast_overlay_add_toast (self->toasts, g_object_ref (toast));
@@ -357,6 +371,7 @@ wm_main_window_init (WmMainWindow *self)
   gtk_menu_button_set_menu_model (GTK_MENU_BUTTON (self->menu_button), menu);
   wm_action_name_widget (self->menu_button, "win.menu");
   wm_action_name_widget (self->pieces_toggle, "win.pieces");
+  wm_action_name_widget (self->person_button, "win.now-working");
   g_signal_connect_swapped (self->flap, "notify::reveal-flap",
                             G_CALLBACK (on_flap_changed), self);
   g_signal_connect_swapped (self->flap, "notify::folded", G_CALLBACK (on_flap_changed),
@@ -383,6 +398,10 @@ wm_main_window_new (GtkApplication *application, WmSession *session)
   g_signal_connect (session, "visit-changed", G_CALLBACK (on_visit_changed), self);
   g_signal_connect (session, "rows-changed", G_CALLBACK (on_rows_changed), self);
   g_signal_connect (session, "toast", G_CALLBACK (on_toast), self);
+  g_signal_connect (session, "person-changed", G_CALLBACK (on_person_changed), self);
+  gtk_menu_button_set_popover (GTK_MENU_BUTTON (self->person_button),
+                               GTK_WIDGET (wm_person_picker_new (session)));
+  on_person_changed (session, self);
   g_signal_connect (session, "go-to-moment", G_CALLBACK (on_go_to_moment), self);
   wm_window_state_restore (GTK_WINDOW (self), session);
   on_visit_changed (session, self);

@@ -505,10 +505,20 @@ wm_session_commit_then (WmSession *self, WmEdit *edit, WmSessionDone done,
   wm_archive_commit_async (self->archive, edit, on_committed, commit);
 }
 
+/* Settings and people who work here belong to no piece. */
+static gboolean
+is_of_shop (WmRecord *record)
+{
+  return WM_IS_SETTING (record)
+         || (WM_IS_PERSON (record)
+             && g_strcmp0 (WM_PERSON (record)->role, WM_ROLE_WORKER) == 0);
+}
+
 static void
 commit_record (WmSession *self, const char *label, WmRecord *record)
 {
-  WmEdit *edit = wm_session_begin (self, label);
+  WmEdit *edit = is_of_shop (record) ? wm_session_begin_shop (self, label)
+                                     : wm_session_begin (self, label);
 
   wm_session_put (self, edit, record);
   wm_session_commit (self, edit);
@@ -554,6 +564,20 @@ wm_session_redo (WmSession *self)
 {
   wm_archive_redo_async (self->archive, get_piece_id (self), wm_session_get_by (self),
                          on_redone, g_object_ref (self));
+}
+
+void
+wm_session_undo_shop (WmSession *self)
+{
+  wm_archive_undo_async (self->archive, NULL, wm_session_get_by (self), on_undone,
+                         g_object_ref (self));
+}
+
+void
+wm_session_redo_shop (WmSession *self)
+{
+  wm_archive_redo_async (self->archive, NULL, wm_session_get_by (self), on_redone,
+                         g_object_ref (self));
 }
 
 void

@@ -105,6 +105,9 @@ void wm_session_keep (WmSession *self, const char *label, gpointer changed_copy)
  * what was undone by a toast. */
 void wm_session_undo (WmSession *self);
 void wm_session_redo (WmSession *self);
+/* The same for people and settings, whatever piece is shown. */
+void wm_session_undo_shop (WmSession *self);
+void wm_session_redo_shop (WmSession *self);
 
 /* ---- telling -------------------------------------------------------------- */
 

@@ -4,6 +4,7 @@
  */
 #include "window/window-actions.h"
 
+#include "window/form/form-field.h"
 #include "window/take-in/take-in-edits.h"
 
 static WmSession *
@@ -16,6 +17,12 @@ static void
 on_menu (GSimpleAction *action, GVariant *parameter, gpointer window)
 {
   gtk_menu_button_popup (wm_main_window_get_menu_button (window));
+}
+
+static void
+on_now_working (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  gtk_menu_button_popup (wm_main_window_get_person_button (window));
 }
 
 static void
@@ -79,17 +86,20 @@ on_moment (GSimpleAction *action, GVariant *word, gpointer window)
 static void
 on_undo (GSimpleAction *action, GVariant *parameter, gpointer window)
 {
-  wm_session_undo (get_session (window));
+  if (!wm_form_field_undo_typing (gtk_window_get_focus (window), FALSE))
+    wm_session_undo (get_session (window));
 }
 
 static void
 on_redo (GSimpleAction *action, GVariant *parameter, gpointer window)
 {
-  wm_session_redo (get_session (window));
+  if (!wm_form_field_undo_typing (gtk_window_get_focus (window), TRUE))
+    wm_session_redo (get_session (window));
 }
 
 static const GActionEntry entries[] = {
   { "menu", on_menu },
+  { "now-working", on_now_working },
   { "full-screen", on_full_screen },
   { "search", on_search },
   { "diary", NULL, NULL, "false", on_diary },

@@ -6,6 +6,7 @@
 
 #include <glib/gi18n.h>
 
+#include "window/form/form-value.h"
 #include "window/resource.h"
 
 struct _WmFormChoice
@@ -54,8 +55,8 @@ keep_choice (WmFormChoice *self, const char *key)
   const WmField *field
       = wm_kind_find_field (wm_record_get_kind (self->record), self->field_name);
 
-  wm_session_change (self->session, field->plain_name, self->record, self->field_name, key,
-                     NULL);
+  wm_session_change (self->session, wm_form_edit_label (self->record, field),
+                     self->record, self->field_name, key, NULL);
 }
 
 static void

@@ -140,7 +140,7 @@ commit_bound (WmFormField *self, const char *text)
   if (!wm_record_equal (copy, before))
     {
       g_set_object (&self->record, copy);
-      wm_session_keep (self->session, field->plain_name, copy);
+      wm_session_keep (self->session, wm_form_edit_label (copy, field), copy);
     }
 }
 
@@ -398,4 +398,16 @@ GtkEntry *
 wm_form_field_get_entry (WmFormField *self)
 {
   return self->entry;
+}
+
+gboolean
+wm_form_field_undo_typing (GtkWidget *focus, gboolean redo)
+{
+  GtkWidget *field
+      = focus == NULL ? NULL : gtk_widget_get_ancestor (focus, WM_TYPE_FORM_FIELD);
+
+  if (field == NULL || !WM_FORM_FIELD (field)->typing)
+    return FALSE;
+  gtk_widget_activate_action (focus, redo ? "text.redo" : "text.undo", NULL);
+  return TRUE;
 }

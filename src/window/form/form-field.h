@@ -31,3 +31,6 @@ const char *wm_form_field_get_text (WmFormField *self);
 void wm_form_field_set_remark (WmFormField *self, WmFieldVerdict verdict,
                                const char *remark);
 GtkEntry *wm_form_field_get_entry (WmFormField *self);
+
+/* Undo inside the field while something is being typed; FALSE if nothing is. */
+gboolean wm_form_field_undo_typing (GtkWidget *focus, gboolean redo);

@@ -289,3 +289,26 @@ wm_form_value_parse (WmSession *session, WmFormKind kind, const char *text,
       g_return_val_if_reached (WM_FIELD_WRONG);
     }
 }
+
+const char *
+wm_form_edit_label (WmRecord *record, const WmField *field)
+{
+  static const struct
+  {
+    const char *name;
+    const char *label;
+  } settings[] = {
+    { WM_SETTING_SHOP_NAME, N_("Name of the shop") },
+    { WM_SETTING_SHOP_ADDRESS, N_("Address of the shop") },
+    { WM_SETTING_SHOP_CONTACT, N_("Contact of the shop") },
+    { WM_SETTING_CURRENCY, N_("Currency of the shop") },
+    { WM_SETTING_PAPER, N_("Paper") },
+    { WM_SETTING_TERMS, N_("Terms of the shop") },
+  };
+
+  if (WM_IS_SETTING (record))
+    for (guint i = 0; i < G_N_ELEMENTS (settings); i++)
+      if (g_strcmp0 (settings[i].name, WM_SETTING (record)->name) == 0)
+        return settings[i].label;
+  return field->plain_name;
+}

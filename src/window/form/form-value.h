@@ -39,3 +39,6 @@ WmFieldVerdict wm_form_value_parse (WmSession *session, WmFormKind kind,
 
 /* Currency of the shown piece, else of the shop, else EUR. Caller frees. */
 char *wm_form_currency (WmSession *session);
+
+/* What the edit of a field is called in the history: N_() marked. */
+const char *wm_form_edit_label (WmRecord *record, const WmField *field);
