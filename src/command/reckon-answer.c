@@ -70,6 +70,14 @@ add_rows (JsonBuilder *builder, const WmTopicInput *input, const WmTopicGiven *g
       json_builder_end_array (builder);
     }
   json_builder_end_array (builder);
+  if (given->labels == NULL)
+    return;
+
+  json_builder_set_member_name (builder, "names");
+  json_builder_begin_array (builder);
+  for (int r = 0; r < given->n_rows; r++)
+    json_builder_add_string_value (builder, given->labels[r]);
+  json_builder_end_array (builder);
 }
 
 static void

@@ -8,6 +8,7 @@
 #include <string.h>
 
 #include "command/reckon-answer.h"
+#include "command/reckon-tables.h"
 #include "command/verbs.h"
 
 /* ---- the topics
@@ -149,17 +150,42 @@ tell_refusal (WmCall *call, const WmTopic *topic, WmResult result, const char *w
                        _ (wm_result_text (result)));
 }
 
+/* One name=value; "metal" waits until all else is there. */
+static WmExit
+take_input (WmCall *call, WmTopicInputs *inputs, const char *name, const char *text,
+            const char **metal)
+{
+  g_autofree char *expanded = NULL;
+  const char *which = NULL;
+  WmResult result;
+
+  if (g_str_equal (name, "metal") && wm_reckon_takes_metal (inputs->topic))
+    {
+      *metal = text;
+      return WM_EXIT_DONE;
+    }
+
+  expanded = wm_reckon_expand_keys (call, inputs->topic, name, text);
+  if (expanded == NULL)
+    return WM_EXIT_FAILED;
+
+  result = wm_topic_set (inputs, name, expanded, &which);
+  return result == WM_OK ? WM_EXIT_DONE
+                         : tell_refusal (call, inputs->topic, result, which);
+}
+
 /* Takes every name=value; what is wrong has been told when this is not WM_EXIT_DONE. */
 static WmExit
 take_inputs (WmCall *call, WmTopicInputs *inputs)
 {
+  const char *metal = NULL;
+
   for (guint i = 1; i < wm_call_count_operands (call); i++)
     {
       const char *operand = wm_call_get_operand (call, i);
       const char *equals = strchr (operand, '=');
       g_autofree char *name = NULL;
-      const char *which = NULL;
-      WmResult result;
+      WmExit taken;
 
       if (equals == NULL || equals == operand)
         {
@@ -169,12 +195,12 @@ take_inputs (WmCall *call, WmTopicInputs *inputs)
         }
 
       name = g_strndup (operand, equals - operand);
-      result = wm_topic_set (inputs, name, equals + 1, &which);
-      if (result != WM_OK)
-        return tell_refusal (call, inputs->topic, result, which);
+      taken = take_input (call, inputs, name, equals + 1, &metal);
+      if (taken != WM_EXIT_DONE)
+        return taken;
     }
 
-  return WM_EXIT_DONE;
+  return metal != NULL ? wm_reckon_set_metal (call, inputs, metal) : WM_EXIT_DONE;
 }
 
 static WmExit

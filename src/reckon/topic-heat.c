@@ -38,6 +38,7 @@ enum
 {
   BEST,
   SAYS,
+  SOLDER,
   WORKING,
   VERDICT,
   MARGIN_METAL,
@@ -45,6 +46,7 @@ enum
   MARGIN_STONES,
   REASON,
   TEMPER,
+  STONE_NAME,
   STONE
 };
 
@@ -52,6 +54,7 @@ static const WmTopicOutput plan_outputs[] = {
   [BEST] = { "best", "", N_ ("solder with the widest margin, counted from 1; 0 = none"),
              0 },
   [SAYS] = { "says", "word", N_ ("in words"), 0 },
+  [SOLDER] = { "solder", "word", N_ ("solder"), 1 },
   [WORKING] = { "working", "C", N_ ("working temperature"), 1 },
   [VERDICT] = { "verdict", "word", N_ ("verdict"), 1 },
   [MARGIN_METAL] = { "margin_metal", "K", N_ ("margin to the metal"), 1 },
@@ -59,6 +62,7 @@ static const WmTopicOutput plan_outputs[] = {
   [MARGIN_STONES] = { "margin_stones", "K", N_ ("margin to the stones that stay"), 1 },
   [REASON] = { "reason", "word", N_ ("with the best solder, or why none"), 1 },
   [TEMPER] = { "temper", "word", N_ ("temper afterwards"), 0 },
+  [STONE_NAME] = { "stone_name", "word", N_ ("stone"), 1 },
   [STONE] = { "stone", "word", N_ ("stones, with the best or else the first solder"), 1 },
 };
 
@@ -110,9 +114,11 @@ check_rows (const WmTopicGiven *in, const char **which)
 }
 
 static void
-answer_plan (const WmHeatPiece *piece, const WmHeatSolder *solders, int n_solders,
-             const WmHeatStep *steps, const WmHeatChoice *choice, WmTopicAnswer *out)
+answer_plan (const WmTopicGiven *in, const WmHeatPiece *piece,
+             const WmHeatSolder *solders, const WmHeatStep *steps,
+             const WmHeatChoice *choice, WmTopicAnswer *out)
 {
+  int n_solders = in[5].n_rows;
   int shown = choice->best >= 0 ? choice->best : 0;
   unsigned reasons = choice->best >= 0 ? steps[shown].reasons : choice->why_none;
   WmStoneAdvice advice[WM_HEAT_MAX];
@@ -129,6 +135,8 @@ answer_plan (const WmHeatPiece *piece, const WmHeatSolder *solders, int n_solder
 
   for (int i = 0; i < n_solders; i++)
     {
+      if (in[5].labels != NULL && in[5].labels[i][0] != '\0')
+        wm_answer_note (out, SOLDER, i, in[5].labels[i]);
       wm_answer_number (out, WORKING, i, steps[i].working_c);
       wm_answer_word (out, VERDICT, i, wm_heat_verdict_text (steps[i].verdict));
       wm_answer_number (out, MARGIN_METAL, i, steps[i].margin_metal_k);
@@ -145,7 +153,11 @@ answer_plan (const WmHeatPiece *piece, const WmHeatSolder *solders, int n_solder
   wm_answer_word (out, TEMPER, 0, wm_heat_temper_text (steps[shown].temper));
   if (wm_heat_judge (piece, &solders[shown], &step, advice, NULL) == WM_OK)
     for (int i = 0; i < piece->n_stones; i++)
-      wm_answer_word (out, STONE, i, wm_stone_advice_text (advice[i]));
+      {
+        if (in[7].labels != NULL && in[7].labels[i][0] != '\0')
+          wm_answer_note (out, STONE_NAME, i, in[7].labels[i]);
+        wm_answer_word (out, STONE, i, wm_stone_advice_text (advice[i]));
+      }
 }
 
 static WmResult
@@ -175,7 +187,7 @@ run_plan (const WmTopicGiven *in, WmTopicAnswer *out, const char **which)
   if (result != WM_OK)
     return result;
 
-  answer_plan (&piece, solders, in[5].n_rows, steps, &choice, out);
+  answer_plan (in, &piece, solders, steps, &choice, out);
   return WM_OK;
 }
 

@@ -52,6 +52,7 @@ wm_topic_begin (WmTopicInputs *inputs, const WmTopic *topic)
   memset (inputs->given, 0, sizeof inputs->given);
   inputs->topic = topic;
   inputs->n_numbers = 0;
+  inputs->n_labels = 0;
 }
 
 static int
@@ -114,38 +115,70 @@ read_field (const WmTopicInput *input, const char *text, int length, int column,
   return WM_OK;
 }
 
+/* The name before "@", if any, into @label; returns where the row's fields begin. */
+static const char *
+read_label (const char *text, const char *end, char *label)
+{
+  const char *at = memchr (text, '@', end - text);
+  int length = at != NULL ? (int)(at - text) : 0;
+
+  if (length >= WM_TOPIC_LABEL_SIZE)
+    length = WM_TOPIC_LABEL_SIZE - 1;
+
+  memcpy (label, text, length);
+  label[length] = '\0';
+  return at != NULL ? at + 1 : text;
+}
+
+/* All fields of one row; @text moves to its end. */
+static WmResult
+read_row (const WmTopicInput *input, const char **text, const char *end, int n_columns,
+          double *row, int *has_dates)
+{
+  const char *p = *text;
+
+  for (int column = 0; column < n_columns; column++)
+    {
+      int length = p < end ? (int)strcspn (p, ":,") : 0;
+      WmResult result = read_field (input, p, length, column, &row[column], has_dates);
+
+      if (result != WM_OK)
+        return result;
+
+      p += length;
+      if (*p == ':' && p < end && column + 1 < n_columns)
+        p++;
+    }
+
+  *text = p;
+  return p == end ? WM_OK : WM_NOT_A_NUMBER;
+}
+
 static WmResult
 read_rows (WmTopicInputs *inputs, int index, const char *text)
 {
   const WmTopicInput *input = &inputs->topic->inputs[index];
   WmTopicGiven given = { .is_given = 1, .n_columns = count_columns (input->unit) };
   int start = inputs->n_numbers;
+  int first_label = inputs->n_labels;
+  int has_labels = strchr (text, '@') != NULL;
+  char unnamed[WM_TOPIC_LABEL_SIZE];
 
   while (*text != '\0')
     {
-      int row_length = (int)strcspn (text, ",");
-      const char *end = text + row_length;
-      double *row = &inputs->numbers[inputs->n_numbers];
+      const char *end = text + strcspn (text, ",");
+      WmResult result;
 
-      if (inputs->n_numbers + given.n_columns > WM_TOPIC_MAX_NUMBERS)
+      if (inputs->n_numbers + given.n_columns > WM_TOPIC_MAX_NUMBERS
+          || (has_labels && inputs->n_labels >= WM_TOPIC_MAX_LABELS))
         return WM_OUT_OF_RANGE;
 
-      for (int column = 0; column < given.n_columns; column++)
-        {
-          int length = text < end ? (int)strcspn (text, ":,") : 0;
-          WmResult result =
-              read_field (input, text, length, column, &row[column], &given.has_dates);
-
-          if (result != WM_OK)
-            return result;
-
-          text += length;
-          if (*text == ':' && text < end && column + 1 < given.n_columns)
-            text++;
-        }
-
-      if (text != end)
-        return WM_NOT_A_NUMBER;
+      text = read_label (text, end,
+                         has_labels ? inputs->labels[inputs->n_labels++] : unnamed);
+      result = read_row (input, &text, end, given.n_columns,
+                         &inputs->numbers[inputs->n_numbers], &given.has_dates);
+      if (result != WM_OK)
+        return result;
 
       inputs->n_numbers += given.n_columns;
       given.n_rows++;
@@ -153,6 +186,7 @@ read_rows (WmTopicInputs *inputs, int index, const char *text)
     }
 
   given.numbers = &inputs->numbers[start];
+  given.labels = has_labels ? &inputs->labels[first_label] : NULL;
   inputs->given[index] = given;
   return WM_OK;
 }

@@ -6,7 +6,8 @@
  *
  * A number may carry its standard uncertainty and its unit: "1.42", "1.42±0.02",
  * "1.42+-0.02mm". Rows are written "0:1.42:0.02,1.5:1.33:0.02"; a column may be
- * left out or "-" for not known; a date "2026-11-25" stands for its day.
+ * left out or "-" for not known; a date "2026-11-25" stands for its day. A row may
+ * carry a name that comes back with its results: "ag_h@740:775".
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -19,6 +20,8 @@
 #define WM_TOPIC_MAX_INPUTS 20
 #define WM_TOPIC_MAX_NUMBERS 4200
 #define WM_TOPIC_MAX_ITEMS 600
+#define WM_TOPIC_MAX_LABELS 160
+#define WM_TOPIC_LABEL_SIZE 24 /* bytes, with the end */
 
 typedef enum
 {
@@ -52,7 +55,8 @@ typedef struct
 {
   int is_given;
   WmValue value;
-  const double *numbers; /* ROWS: n_rows times n_columns, NaN = not given */
+  char (*labels)[WM_TOPIC_LABEL_SIZE]; /* ROWS: n_rows names, "" = none */
+  const double *numbers;               /* ROWS: n_rows times n_columns, NaN = not given */
   int n_rows;
   int n_columns;
   int has_dates; /* ROWS: at least one number was a date, turned into years after 1970 */
@@ -64,7 +68,8 @@ typedef struct
   int row;          /* 0 unless output->is_row */
   WmValue value;    /* NaN = no number here */
   const char *word; /* (nullable): sentence or word, marked for translation */
-  char note[16];    /* text that needs no translation, such as a ring letter; "" = none */
+  char note[WM_TOPIC_LABEL_SIZE]; /* text that needs no translation, such as a ring
+                                     letter; "" = none */
 } WmTopicItem;
 
 typedef struct _WmTopic WmTopic;
@@ -99,6 +104,8 @@ typedef struct
   WmTopicGiven given[WM_TOPIC_MAX_INPUTS];
   double numbers[WM_TOPIC_MAX_NUMBERS];
   int n_numbers;
+  char labels[WM_TOPIC_MAX_LABELS][WM_TOPIC_LABEL_SIZE];
+  int n_labels;
 } WmTopicInputs;
 
 const WmTopic *const *wm_topic_list (int *n);

@@ -155,6 +155,28 @@ test_words (void)
   g_assert_nonnull (strstr (check.out, "In 12 months"));
 }
 
+/* Keys of the tables: sterling with all its solders, none of them safe beside an unknown
+ * old joint; on 18 ct with a hard old joint the easy solder is. */
+static void
+test_heat_plan_by_keys (void)
+{
+  g_auto (Ran) silver = run ("reckon", "heat-plan", "metal=ag925", "joints=unknown",
+                             "stones=diamond,opal", "--json", NULL);
+  g_auto (Ran) gold = run ("reckon", "heat-plan", "metal=au750y", "joints=known:790",
+                           "solders=au18_m,au18_e", "stones=sapphire,opal", NULL);
+  g_auto (Ran) wrong = run ("reckon", "heat-plan", "metal=unobtainium", NULL);
+  g_autoptr (JsonParser) parser = json_parser_new ();
+  JsonObject *object = object_of (&silver, parser);
+
+  g_assert_cmpfloat (result_of (object, "best", "value"), ==, 0.0);
+  g_assert_null (strstr (silver.out, "ag_xe2"));
+  g_assert_cmpint (gold.code, ==, 0);
+  g_assert_nonnull (strstr (gold.out, "au18_e"));
+  g_assert_nonnull (strstr (gold.out, "usable with care"));
+  g_assert_cmpint (wrong.code, ==, 1);
+  g_assert_nonnull (strstr (wrong.err, "unobtainium"));
+}
+
 static void
 test_refused_by_name (void)
 {
@@ -318,6 +340,7 @@ main (int argc, char **argv)
   g_test_add_func ("/command/reckon/locale", test_locale_does_not_matter);
   g_test_add_func ("/command/reckon/lists-topics", test_lists_topics);
   g_test_add_func ("/command/reckon/words", test_words);
+  g_test_add_func ("/command/reckon/heat-plan-by-keys", test_heat_plan_by_keys);
   g_test_add_func ("/command/reckon/refused-by-name", test_refused_by_name);
   g_test_add_func ("/command/measure/plain", test_measure);
   g_test_add_func ("/command/measure/snapped", test_measure_snapped);

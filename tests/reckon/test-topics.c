@@ -248,6 +248,25 @@ test_rows_are_strict (void)
   g_assert_cmpint (wm_topic_set (&inputs, "count", "2.5", &which), ==, WM_NOT_A_NUMBER);
 }
 
+static void
+test_rows_keep_their_names (void)
+{
+  wm_topic_begin (&inputs, wm_topic_find ("heat-plan"));
+  wm_topic_set (&inputs, "metal_solidus", "802", NULL);
+  wm_topic_set (&inputs, "lowest_solder", "615", NULL);
+  g_assert_cmpint (wm_topic_set (&inputs, "solders", "ag_h@740:775,690:705", NULL), ==,
+                   WM_OK);
+  g_assert_cmpint (wm_topic_set (&inputs, "stones",
+                                 "a name longer than there is room for@never", NULL),
+                   ==, WM_OK);
+  g_assert_cmpint (wm_topic_run (&inputs, &answer, NULL), ==, WM_OK);
+  g_assert_cmpstr (wm_topic_item (&answer, "solder", 0)->note, ==, "ag_h");
+  g_assert_null (wm_topic_item (&answer, "solder", 1));
+  wm_assert_near (wm_topic_item (&answer, "working", 0)->value.value, 805, 0);
+  g_assert_cmpstr (wm_topic_item (&answer, "stone_name", 0)->note, ==,
+                   "a name longer than ther");
+}
+
 /* The largest heat plan fits into the answer. */
 static void
 test_largest_answer (void)
@@ -296,6 +315,7 @@ main (int argc, char **argv)
   g_test_add_func ("/reckon/topics/random-numbers", test_random_numbers);
   g_test_add_func ("/reckon/topics/dated-visits", test_dated_visits);
   g_test_add_func ("/reckon/topics/rows-are-strict", test_rows_are_strict);
+  g_test_add_func ("/reckon/topics/rows-keep-their-names", test_rows_keep_their_names);
   g_test_add_func ("/reckon/topics/largest-answer", test_largest_answer);
   g_test_add_func ("/reckon/topics/choices-match-the-cuts", test_choices_match_the_cuts);
   return g_test_run ();
