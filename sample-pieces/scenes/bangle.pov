@@ -11,6 +11,7 @@
 #include "camera.inc"
 #ifndef (Ground) #declare Ground = 7; #end
 #ifndef (Rule) #declare Rule = (View = 2); #end
+#declare Trace = 8;
 #include "light.inc"
 #include "forms.inc"
 #include "metals.inc"
@@ -144,6 +145,6 @@ Span ("inside_width", <-A_In, 2.2, 0>, <A_In, 2.2, 0>, 2 * A_In)
 #if (Rule) Steel_Rule (<-41.5, 0, -4.6>, 0.6, 20, 0, 20) #end
 #switch (View)
   #case (1) Shoot (<0, 190, -230>, <0, 3.0, -2.5>, 13.2, 12.0, Laid (<0, 0, -B_In - 1>)) #break
-  #case (2) Shoot (<-30.5, 330, -20>, <-32.0, 5.0, -0.8>, 3.3, 4.0, Laid (Hinge + y * 2)) #break
+  #case (2) Shoot (<-26, 320, -95>, <-32.0, 5.0, -0.8>, 3.3, 4.0, Laid (Hinge + y * 2)) #break
   #else Shoot (<60, 170, -120>, <A_In + Band - 0.5, 3.5, 0.2>, 6.0, 4.5, Laid (<A_In + Band, 2, 0>))
 #end

@@ -109,6 +109,6 @@ Place ("brilliant_left", L_Small)
 #include "ground.inc"
 #if (Rule) Steel_Rule (<-23.5, 0, 5.4>, 0, 20, 0, 10) #end
 #switch (View)
-  #case (1) Shoot (<0, 205, -72>, <0, 2, 4.2>, 12.0, 7.0, Laid (<0, Girdle, -6>)) #break
+  #case (1) Shoot (<0, 205, -72>, <0, 2, 3.0>, 12.2, 7.0, Laid (<0, Girdle, -6>)) #break
   #else Shoot (<-14, 300, 2>, <-14.6, 1, 11.2>, 4.1, 3.0, Laid (L_Bend))
 #end

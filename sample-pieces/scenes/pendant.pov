@@ -10,6 +10,7 @@
 #ifndef (Ground) #declare Ground = 3; #end
 #include "camera.inc"
 #ifndef (Rule) #declare Rule = 1; #end
+#declare Trace = 12;
 #include "light.inc"
 #include "forms.inc"
 #include "metals.inc"
@@ -93,7 +94,7 @@ union {
       matrix <D.x, D.y, D.z, U.x, U.y, U.z, S.x, S.y, S.z, P.x, P.y, P.z>
       Polished (C_Silver, How * 0.8) }
     #local Go = 0;
-    #while (Go < 2.02) #local T2 = T + 0.002; #local Go = Go + vlength (Chain (T2) - Chain (T)); #declare T = T2; #end
+    #while (Go < 2.02 & T < 1.1) #local T2 = T + 0.002; #local Go = Go + vlength (Chain (T2) - Chain (T)); #declare T = T2; #end
     #declare N = N + 1;
   #end
   transform { Lay }

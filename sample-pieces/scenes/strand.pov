@@ -10,6 +10,7 @@
 #include "camera.inc"
 #ifndef (Ground) #declare Ground = 8; #end
 #ifndef (Rule) #declare Rule = (View = 1); #end
+#declare Trace = 5;
 #include "light.inc"
 #include "forms.inc"
 #include "metals.inc"
@@ -40,11 +41,18 @@ Set_Down (Pose)
   Q
 #end
 
+// the ball clasp hangs between the two ends of the line
+#declare Ball = <(Line (0).x + Line (1).x) / 2, 3.7, (Line (0).z + Line (1).z) / 2 - 0.1>;
+#declare Ring_L = <Ball.x - 4.55, 3.6, Ball.z>;
+#declare Ring_R = <Ball.x + 4.55, 3.6, Ball.z>;
+#declare Start = Ring_L - x * 0.95;   // the thread goes round the ring's wire here
+#declare Finish = Ring_R + x * 0.95;
+
 #declare Pearl_At = array[60]
 #declare N = 0;
 #declare Gap_1 = 0; #declare Gap_2 = 0; #declare Thread_Bare = 0; #declare Lost_Knot = 0;
 union {
-  #local T = 0.012; #local Last_D = 0; #local Old = Line (0.0);
+  #local T = 0.012; #local Last_D = 0; #local Old = Start;
   #while (T < 0.985)
     #local D = 6.8 + 0.4 * rand (Rnd);
     #local Loose = (Moment = 0 ? (N < 1 ? 0.95 : (N = 1 ? 1.85 : (N < 4 ? 0.75 : 0.20 + 0.3 * rand (Rnd)))) : 0.42);
@@ -60,7 +68,7 @@ union {
       #local Along = vnormalize (P - Old);
       cylinder { Old, P, (Moment = 0 ? 0.17 : 0.21) texture { T_Thread } }
       #local Mid = (N = 0 ? P - Along * (D / 2 + 0.3) : (Old + Along * (Last_D / 2 + (vlength (P - Old) - D / 2 - Last_D / 2) * 0.5)));
-      #if (!(Moment = 0 & N = 2))
+      #if (!(Moment = 0 & N = 1))
         torus { 0.21, 0.17 rotate x * 90 rotate y * 15
           matrix <Along.z, 0, -Along.x, 0, 1, 0, Along.x, 0, Along.z, Mid.x, Mid.y, Mid.z> texture { T_Thread } }
         sphere { Mid, (Moment = 0 ? 0.30 : 0.36) texture { T_Thread } }
@@ -70,24 +78,36 @@ union {
       #local Old = P; #local Last_D = D; #declare N = N + 1;
     #end
   #end
-  cylinder { Old, Line (1.0), 0.19 texture { T_Thread } }
-  #declare Right_End = Line (1.0);
+  cylinder { Old, Finish, 0.19 texture { T_Thread } }
+  // the loops round the rings
+  #for (S, -1, 1, 2)
+    torus { 0.38, 0.17 rotate z * 90 rotate x * 90 rotate y * 20
+      translate (S < 0 ? Start : Finish) + x * S * -0.03 texture { T_Thread } }
+    sphere { (S < 0 ? Start : Finish) + x * S * 0.55, 0.30 scale 1 texture { T_Thread } }
+  #end
 
   // fuzz: broken fibres of the worn thread
   #if (Moment = 0)
-    #for (K, 0, 46)
-      #local B = Thread_Bare + <(rand (Rnd) - 0.5) * 1.1, 0, (rand (Rnd) - 0.5) * 0.2>;
-      #local V = vnormalize (<rand (Rnd) - 0.5, rand (Rnd) * 0.8 - 0.1, rand (Rnd) - 0.5>);
-      #local C = B + V * (0.5 + 0.5 * rand (Rnd)); #local E = C + vnormalize (V + <rand (Rnd) - 0.5, -0.3, rand (Rnd) - 0.5>) * (0.3 + 0.6 * rand (Rnd));
-      union { cylinder { B, C, 0.022 } cylinder { C, E, 0.018 } sphere { C, 0.021 } texture { T_Thread } }
+    #for (K, 0, 60)
+      #local B = Thread_Bare + <(rand (Rnd) - 0.6) * 1.3, 0, (rand (Rnd) - 0.5) * 0.2>;
+      #local V = vnormalize (<rand (Rnd) - 0.5, rand (Rnd) * 0.9 - 0.2, rand (Rnd) - 0.5>);
+      #local Bend = <rand (Rnd) - 0.5, rand (Rnd) - 0.75, rand (Rnd) - 0.5> * 0.55;
+      #local Step_L = 0.10 + 0.14 * rand (Rnd);
+      union {
+        #for (J, 0, 5)
+          #local C = B + V * Step_L;
+          cylinder { B, C, 0.016 - 0.0015 * J } sphere { C, 0.016 - 0.0015 * J }
+          #local B = C; #local V = vnormalize (V + Bend);
+        #end
+        texture { T_Thread } }
     #end
   #else
     // end wire: a fine coil of gold round the thread at both clasp ends
     #for (S, 0, 1)
-      #local A = (S = 0 ? Line (0.0) : Line (1.0)); #local B = (S = 0 ? Thread_Bare : Right_End + <2.2, 0, -0.1>);
+      #local A = (S = 0 ? Start - x * 0.4 : Finish + x * 0.4); #local B = (S = 0 ? Thread_Bare - x * 0.6 : Pearl_At[N - 1]);
       #local V = vnormalize (B - A);
-      #for (K, 0, 12)
-        torus { 0.24, 0.085 rotate x * 90
+      #for (K, 0, 9)
+        torus { 0.26, 0.085 rotate x * 90
           matrix <V.z, 0, -V.x, 0, 1, 0, V.x, 0, V.z, A.x, A.y, A.z> translate V * (0.16 * K)
           Polished (C_Au585_Yellow, 0.2) }
       #end
@@ -95,8 +115,6 @@ union {
   #end
 
   // ---- ball clasp: ball, tongue slot, two end rings
-  #local A = Line (0.0); #local B = Line (1.0);
-  #declare Ball = <(A.x + B.x) / 2, 3.7, (A.z + B.z) / 2 - 0.1>;
   difference {
     sphere { Ball, 3.7 }
     torus { 3.72, 0.13 rotate z * 90 translate Ball + x * 0.9 }
@@ -104,9 +122,8 @@ union {
   #for (K, 0, 15)  // fluting: small beads round the middle
     sphere { Ball + <-0.25, 3.62 * cos (K * pi / 8), 3.62 * sin (K * pi / 8)>, 0.28 Polished (C_Au585_Yellow, How) }
   #end
-  box { <0.9, -0.35, -1.0>, <2.2, 0.35, 1.0> translate Ball + <1.4, 3.0, 0> rotate 0 Polished (C_Au585_Yellow, How) }
-  #declare Ring_L = <Ball.x - 4.55, 3.6, Ball.z>;
-  #declare Ring_R = <Ball.x + 4.55, 3.6, Ball.z>;
+  superellipsoid { <0.5, 0.5> scale <0.75, 0.30, 0.95> rotate z * -32   // thumb piece
+    translate Ball + <2.0, 3.25, 0> Polished (C_Au585_Yellow, How) }
   object { Worn_Ring (0.68, 0.55, (Moment = 0 ? 0.34 : 0.55), 180, 40, 1) rotate x * 55 translate Ring_L Polished (C_Au585_Yellow, How) }
   object { Worn_Ring (0.68, 0.55, 0.55, 0, 40, 1) rotate x * 65 translate Ring_R Polished (C_Au585_Yellow, How) }
   transform { Lay }
@@ -114,7 +131,7 @@ union {
 
 // ---- places
 Place ("thread_frayed", Thread_Bare)
-Place ("knot_lost", (Moment = 0 ? Lost_Knot : (Pearl_At[1] + Pearl_At[2]) / 2))
+Place ("knot_lost", (Moment = 0 ? Lost_Knot : (Pearl_At[0] + Pearl_At[1]) / 2))
 Span ("gap", Gap_A, Gap_B, vlength (Gap_B - Gap_A))
 Place ("clasp_ring_worn", Ring_L - x * 0.95)
 Place ("clasp_ball", Ball + <0, 3.7, 0>)
@@ -128,5 +145,5 @@ Place ("pearl_mid", Pearl_At[int (N / 2)] + y * 3.4)
 #if (Rule) Steel_Rule (<-30, 0, -24.6>, 0.8, 60, 0, 60) #end
 #switch (View)
   #case (1) Shoot (<0, 330, -110>, <0, 3, -0.4>, 13.0, 9.0, Laid (<0, 3.5, -12>)) #break
-  #else Shoot (<-8, 130, -80>, <-7.6, 3.2, -15.2>, 12.0, 5.0, Laid (Thread_Bare))
+  #else Shoot (<-8, 150, -80>, <-6.6, 3.2, -15.4>, 10.2, 5.0, Laid (Thread_Bare))
 #end
