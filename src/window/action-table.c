@@ -60,6 +60,15 @@ static const WmActionRow table[] = {
   { "take-in.to-inspection", N_("Move on to the inspection"), "<Control>Return",
     WM_GROUP_MOMENTS, WM_PLACE_TAKE_IN, WM_MENU_NONE },
 
+  { "win.counter-view", N_("Counter view for the customer"), "F8", WM_GROUP_COUNTER,
+    WM_PLACE_WINDOW, WM_MENU_PAPERS },
+  { "counter.next", N_("Next finding"), "Right space Page_Down Return KP_Enter KP_Add",
+    WM_GROUP_COUNTER, WM_PLACE_COUNTER, WM_MENU_NONE },
+  { "counter.previous", N_("Finding before"), "Left BackSpace Page_Up KP_Subtract",
+    WM_GROUP_COUNTER, WM_PLACE_COUNTER, WM_MENU_NONE },
+  { "counter.leave", N_("Leave the counter view (or hold Escape for a second)"),
+    "<Control><Shift>q", WM_GROUP_COUNTER, WM_PLACE_COUNTER, WM_MENU_NONE },
+
   { "win.undo", N_("Undo"), "<Control>z", WM_GROUP_EDIT, WM_PLACE_WINDOW, WM_MENU_EDIT },
   { "win.redo", N_("Do again"), "<Control><Shift>z <Control>y", WM_GROUP_EDIT,
     WM_PLACE_WINDOW, WM_MENU_EDIT },

@@ -4,6 +4,7 @@
  */
 #include "window/window-actions.h"
 
+#include "window/counter/counter-view.h"
 #include "window/form/form-field.h"
 #include "window/take-in/take-in-edits.h"
 
@@ -97,9 +98,16 @@ on_redo (GSimpleAction *action, GVariant *parameter, gpointer window)
     wm_session_redo (get_session (window));
 }
 
+static void
+on_counter_view (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  wm_counter_view_open (window, get_session (window));
+}
+
 static const GActionEntry entries[] = {
   { "menu", on_menu },
   { "now-working", on_now_working },
+  { "counter-view", on_counter_view },
   { "full-screen", on_full_screen },
   { "search", on_search },
   { "diary", NULL, NULL, "false", on_diary },
@@ -141,6 +149,7 @@ wm_window_actions_refresh (WmMainWindow *window)
   set_enabled (window, "new-piece", can_write);
   set_enabled (window, "new-visit", can_write && has_visit);
   set_enabled (window, "moment", has_visit);
+  set_enabled (window, "counter-view", has_visit);
   set_enabled (window, "earlier-visit", has_visit);
   set_enabled (window, "later-visit", has_visit);
   set_enabled (window, "undo", can_write);

@@ -14,7 +14,7 @@
 #define CLICK_PX 8.0
 
 /* Two clicks this close in time are one double click (GTK's default is 400 ms). */
-#define DOUBLE_CLICK_US 400000
+#define DOUBLE_CLICK_MS 400
 
 /* How far off a mark may still be caught, view px: half of the 34 and 44 px targets of
  * the look book less R. */
@@ -80,6 +80,8 @@ click_photo (WmCanvas *self, WmPoint at, gboolean is_double)
         wm_canvas_draft_add (self, photo);
       return;
     }
+  if (is_double)
+    return; /* a second mark on the same place is never meant */
   value = wm_mark_value_new (WM_SHAPE_SPOT, &photo, 1);
   wm_canvas_emit (self, WM_CANVAS_MARK_ADDED, value);
 }
@@ -87,9 +89,9 @@ click_photo (WmCanvas *self, WmPoint at, gboolean is_double)
 static void
 on_click (WmCanvas *self, WmPoint at)
 {
-  gint64 now_us = g_get_monotonic_time ();
-  gboolean is_double = now_us - self->clicked_at_us < DOUBLE_CLICK_US
-                       && hypot (at.x - self->clicked_at.x, at.y - self->clicked_at.y)
+  guint32 now_ms = gtk_event_controller_get_current_event_time (self->drag);
+  gboolean is_double = self->clicked_at_ms != 0
+                       && now_ms - self->clicked_at_ms < DOUBLE_CLICK_MS && hypot (at.x - self->clicked_at.x, at.y - self->clicked_at.y)
                               < CLICK_PX;
   WmMarkPart part;
   int vertex = -1;
@@ -97,7 +99,7 @@ on_click (WmCanvas *self, WmPoint at)
                          ? NULL
                          : wm_canvas_item_at (self, at, slack_of (self), &part, &vertex);
 
-  self->clicked_at_us = is_double ? 0 : now_us;
+  self->clicked_at_ms = is_double ? 0 : now_ms;
   self->clicked_at = at;
   if (item != NULL)
     {
@@ -380,7 +382,7 @@ on_key_released (GtkEventControllerKey *controller, guint keyval, guint keycode,
 
 /* L pressed longer than this shows the loupe only while it is held: well above a tap,
  * well under the half second after which most systems repeat a key. */
-#define HELD_US 350000
+#define HELD_MS 350
 
 static gboolean
 is_typing (GtkEventController *controller)
@@ -399,9 +401,12 @@ on_loupe_key (GtkEventControllerKey *controller, guint keyval, guint keycode,
       || (state & gtk_accelerator_get_default_mod_mask ()) != 0
       || is_typing (GTK_EVENT_CONTROLLER (controller)))
     return GDK_EVENT_PROPAGATE;
-  if (self->loupe_key_us != 0)
+  if (self->loupe_key != WM_LOUPE_KEY_UP)
     return GDK_EVENT_STOP; /* the keyboard repeats */
-  self->loupe_key_us = self->loupe_on ? -1 : g_get_monotonic_time ();
+  self->loupe_key = self->loupe_on ? WM_LOUPE_KEY_OFF : WM_LOUPE_KEY_ON;
+  /* The events' own times: a busy machine is no long press. */
+  self->loupe_key_ms
+      = gtk_event_controller_get_current_event_time (GTK_EVENT_CONTROLLER (controller));
   return GDK_EVENT_PROPAGATE;
 }
 
@@ -409,11 +414,14 @@ static void
 on_loupe_key_up (GtkEventControllerKey *controller, guint keyval, guint keycode,
                  GdkModifierType state, WmCanvas *self)
 {
+  guint32 now_ms
+      = gtk_event_controller_get_current_event_time (GTK_EVENT_CONTROLLER (controller));
+
   if (gdk_keyval_to_lower (keyval) != GDK_KEY_l)
     return;
-  if (self->loupe_key_us > 0 && g_get_monotonic_time () - self->loupe_key_us > HELD_US)
+  if (self->loupe_key == WM_LOUPE_KEY_ON && now_ms - self->loupe_key_ms > HELD_MS)
     wm_canvas_set_loupe (self, FALSE);
-  self->loupe_key_us = 0;
+  self->loupe_key = WM_LOUPE_KEY_UP;
 }
 
 void
@@ -437,6 +445,7 @@ wm_canvas_init_input (WmCanvas *self)
   GtkEventController *motion = gtk_event_controller_motion_new ();
   GtkEventController *key = gtk_event_controller_key_new ();
 
+  self->drag = GTK_EVENT_CONTROLLER (drag);
   gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (drag), 0);
   g_signal_connect (drag, "drag-begin", G_CALLBACK (on_drag_begin), self);
   g_signal_connect (drag, "drag-update", G_CALLBACK (on_drag_update), self);

@@ -63,6 +63,9 @@ on_detail_found (GObject *source, GAsyncResult *result, gpointer user_data)
   self->detail = g_steal_pointer (&job->map);
   self->detail_columns = job->columns;
   self->detail_rows = job->rows;
+  /* Laid out blindly so far: now they can keep off the metal. */
+  for (guint i = 0; i < self->items->len; i++)
+    ((WmMarkItem *) g_ptr_array_index (self->items, i))->has_disc = FALSE;
   gtk_widget_queue_allocate (GTK_WIDGET (self));
 }
 

@@ -44,7 +44,9 @@ struct _WmCanvas
   WmTileLayer *layer;
   gulong layer_changed, layer_failed;
   WmViewTransform view;
-  gboolean is_fit; /* follows the size of the widget */
+  gboolean is_fit; /* shows all of the photo, or all of box, whatever its size */
+  gboolean has_box;
+  double box[4]; /* photo px: x, y, width, height */
 
   /* A zoom under way (canvas.c). */
   double zoom_from, zoom_to;
@@ -78,7 +80,8 @@ struct _WmCanvas
   WmMarkValue *held_value; /* as it was when the drag began */
   WmPoint held_disc;       /* view px, at the beginning */
   double held_x, held_y;   /* pan so far */
-  gint64 clicked_at_us;
+  GtkEventController *drag; /* the widget's own */
+  guint32 clicked_at_ms;    /* time of the last click's event; 0: none to pair with */
   WmPoint clicked_at;
   gboolean space_down;
   double pinch_zoom;
@@ -87,7 +90,13 @@ struct _WmCanvas
   GSimpleActionGroup *actions;
   WmLoupe *loupe;
   gboolean loupe_on;
-  gint64 loupe_key_us; /* when L went down and turned the loupe on; 0: it is up */
+  enum
+  {
+    WM_LOUPE_KEY_UP,
+    WM_LOUPE_KEY_ON, /* held, and turned the loupe on */
+    WM_LOUPE_KEY_OFF
+  } loupe_key;
+  guint32 loupe_key_ms;
 
   WmCanvasTimes times;
 };

@@ -6,6 +6,7 @@
 
 #include <glib/gi18n.h>
 #include <math.h>
+#include <string.h>
 
 /* Look book, "Motion": zoom steps 150 ms ease-out. */
 #define ZOOM_US 150000
@@ -156,12 +157,33 @@ wm_canvas_zoom_by (WmCanvas *self, double factor, WmPoint anchor, gboolean anima
   wm_canvas_zoom_to (self, from * factor, anchor, animated);
 }
 
+/* All of the photo, or all of the box that was asked for, in the view as it is now. */
+static void
+fit (WmCanvas *self)
+{
+  WmViewTransform part;
+
+  if (!self->has_box)
+    {
+      wm_view_transform_fit (&self->view);
+      return;
+    }
+  wm_view_transform_init (&part, self->box[2], self->box[3], self->view.turns);
+  part.view_width = self->view.view_width;
+  part.view_height = self->view.view_height;
+  self->view.zoom = wm_view_transform_fit_zoom (&part);
+  self->view.centre = (WmPoint){ self->box[0] + self->box[2] / 2,
+                                 self->box[1] + self->box[3] / 2 };
+  wm_view_transform_keep_in_sight (&self->view);
+}
+
 void
 wm_canvas_fit (WmCanvas *self)
 {
   stop_zoom (self);
   self->is_fit = TRUE;
-  wm_view_transform_fit (&self->view);
+  self->has_box = FALSE;
+  fit (self);
   wm_canvas_view_moved (self);
 }
 
@@ -233,22 +255,17 @@ wm_canvas_set_turns (WmCanvas *self, int turns)
     return;
   wm_view_transform_turn (&self->view, turns - self->view.turns);
   if (self->is_fit)
-    wm_view_transform_fit (&self->view);
+    fit (self);
   wm_canvas_view_moved (self);
 }
 
 void
 wm_canvas_show_box (WmCanvas *self, const double box[4])
 {
-  WmViewTransform part;
-
-  wm_view_transform_init (&part, box[2], box[3], self->view.turns);
-  part.view_width = self->view.view_width;
-  part.view_height = self->view.view_height;
-  self->is_fit = FALSE;
-  self->view.zoom = wm_view_transform_fit_zoom (&part);
-  self->view.centre = (WmPoint){ box[0] + box[2] / 2, box[1] + box[3] / 2 };
-  wm_view_transform_keep_in_sight (&self->view);
+  self->is_fit = TRUE;
+  self->has_box = TRUE;
+  memcpy (self->box, box, sizeof self->box);
+  fit (self);
   wm_canvas_view_moved (self);
 }
 
@@ -288,7 +305,7 @@ wm_canvas_size_allocate (GtkWidget *widget, int width, int height, int baseline)
       self->view.view_width = width;
       self->view.view_height = height;
       if (self->is_fit)
-        wm_view_transform_fit (&self->view);
+        fit (self);
       else
         wm_view_transform_keep_in_sight (&self->view);
       want_tiles (self);

@@ -61,7 +61,8 @@ const WmId *wm_canvas_get_selected (WmCanvas *self);
 
 /* Moves the view so that the mark's place is in sight, if it is not. */
 void wm_canvas_show_mark (WmCanvas *self, const WmId *id);
-/* Zooms so that this box of the photo (x, y, width, height; photo px) fills the view. */
+/* Shows this box of the photo (x, y, width, height; photo px), as large as it fits, also
+ * when the widget gets another size; until the view is moved. */
 void wm_canvas_show_box (WmCanvas *self, const double box[4]);
 
 /* A widget that lies over the photo: no disc is put under it while it is visible. */
