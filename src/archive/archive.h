@@ -114,7 +114,8 @@ gpointer wm_archive_get (WmArchive *self, WmKind kind, const WmId *id, GError **
  * @key_field: a field of type key of @kind: "visit_id"; NULL for all of the kind
  * @id: (nullable): what that field must be
  *
- * In order of position, then of making. Returns: (transfer full)
+ * In order of position, then of making; visits in the order they were taken in.
+ * Returns: (transfer full)
  *   (element-type WmRecord): owns its records; empty if there are none
  */
 GPtrArray *wm_archive_list (WmArchive *self, WmKind kind, const char *key_field,

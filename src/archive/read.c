@@ -32,6 +32,8 @@ wm_archive_get (WmArchive *self, WmKind kind, const WmId *id, GError **error)
 static const char *
 get_order (WmKind kind)
 {
+  if (kind == WM_KIND_VISIT)
+    return "ORDER BY t.taken_in_at_s, t.id";
   return wm_kind_find_field (kind, "position") != NULL ? "ORDER BY t.position, t.id"
                                                        : "ORDER BY t.id";
 }

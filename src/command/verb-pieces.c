@@ -4,6 +4,7 @@
  */
 #include <glib/gi18n.h>
 
+#include "command/json-out.h"
 #include "command/severity-words.h"
 #include "command/verbs.h"
 
@@ -11,41 +12,20 @@
 #define WM_PAGE 500
 
 static void
-add_text (JsonBuilder *builder, const char *key, const char *text)
-{
-  json_builder_set_member_name (builder, key);
-  if (text != NULL)
-    json_builder_add_string_value (builder, text);
-  else
-    json_builder_add_null_value (builder);
-}
-
-static void
-add_time (JsonBuilder *builder, const char *key, gint64 time_s)
-{
-  g_autoptr (GDateTime) time
-      = time_s != WM_UNKNOWN ? g_date_time_new_from_unix_utc (time_s) : NULL;
-  g_autofree char *text = time != NULL ? g_date_time_format_iso8601 (time) : NULL;
-
-  add_text (builder, key, text);
-}
-
-static void
 add_row (JsonBuilder *builder, const WmPieceRow *row)
 {
   json_builder_begin_object (builder);
-  add_text (builder, "number", row->number);
-  add_text (builder, "type", row->type);
-  add_text (builder, "owner", row->owner_name);
-  add_text (builder, "severity", wm_severity_code (row->severity));
-  add_text (builder, "description", row->description);
-  json_builder_set_member_name (builder, "on_bench");
-  json_builder_add_boolean_value (builder, row->on_bench);
-  add_text (builder, "moment", row->moment);
-  add_time (builder, "taken_in_at", row->taken_in_at_s);
-  add_time (builder, "handed_back_at", row->handed_back_at_s);
-  add_text (builder, "promised_on", row->promised_on);
-  add_text (builder, "next_check_on", row->next_check_on);
+  wm_json_add_text (builder, "number", row->number);
+  wm_json_add_text (builder, "type", row->type);
+  wm_json_add_text (builder, "owner", row->owner_name);
+  wm_json_add_severity (builder, "severity", row->severity);
+  wm_json_add_text (builder, "description", row->description);
+  wm_json_add_flag (builder, "on_bench", row->on_bench);
+  wm_json_add_text (builder, "moment", row->moment);
+  wm_json_add_time (builder, "taken_in_at", row->taken_in_at_s);
+  wm_json_add_time (builder, "handed_back_at", row->handed_back_at_s);
+  wm_json_add_text (builder, "promised_on", row->promised_on);
+  wm_json_add_text (builder, "next_check_on", row->next_check_on);
   json_builder_end_object (builder);
 }
 

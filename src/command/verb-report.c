@@ -4,41 +4,10 @@
  */
 #include <glib/gi18n.h>
 
+#include "command/choose-visit.h"
 #include "command/verbs.h"
 #include "photo/photo-start.h"
 #include "report/report.h"
-
-/* The visit of --visit (1 is the first), or the last; NULL when the reason is told. */
-static WmVisit *
-choose_visit (WmCall *call, WmArchive *archive, WmPiece *piece, WmExit *out_exit)
-{
-  const char *nth = wm_call_get_option (call, "visit");
-  g_autoptr (GError) error = NULL;
-  g_autoptr (GPtrArray) visits
-      = wm_archive_list (archive, WM_KIND_VISIT, "piece_id",
-                         wm_record_get_id (WM_RECORD (piece)), &error);
-  guint64 number;
-
-  if (visits == NULL)
-    {
-      *out_exit = wm_call_fail_with (call, error);
-      return NULL;
-    }
-  number = visits->len;
-  if (nth != NULL
-      && !g_ascii_string_to_unsigned (nth, 10, 1, G_MAXUINT32, &number, NULL))
-    {
-      *out_exit = wm_call_misused (call, _("--visit takes a number, 1 for the first"));
-      return NULL;
-    }
-  if (number < 1 || number > visits->len)
-    {
-      *out_exit = wm_call_fail (call, _("%s has %u visits. Nothing was written."),
-                                piece->number, visits->len);
-      return NULL;
-    }
-  return g_object_ref (g_ptr_array_index (visits, number - 1));
-}
 
 /* FALSE when the reason is told. */
 static gboolean
@@ -111,7 +80,7 @@ run (WmCall *call)
     return WM_EXIT_FAILED;
   if (!read_options (call, archive, &options))
     return wm_call_misused (call, _("--paper is a4 or letter"));
-  visit = choose_visit (call, archive, piece, &exit);
+  visit = wm_call_choose_visit (call, archive, piece, &exit);
   if (visit == NULL)
     return exit;
 
@@ -125,7 +94,7 @@ run (WmCall *call)
 
 static const WmVerbOption verb_options[] = {
   { "output", 'o', N_("FILE.pdf"), N_("where to") },
-  { "visit", 0, N_("N"), N_("which visit, 1 for the first (default: the last)") },
+  WM_VISIT_OPTION,
   { "mail", 0, NULL, N_("small, to be mailed: pictures as large as their places") },
   { "paper", 0, N_("PAPER"), N_("a4 or letter (default: the shop's)") },
   { "grey", 0, NULL, N_("marks in grey, for a black-and-white printer") },

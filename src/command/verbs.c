@@ -6,7 +6,9 @@
 
 const WmVerb *const wm_verbs[] = {
   &wm_verb_pieces,
+  &wm_verb_show,
   &wm_verb_report,
+  &wm_verb_picture,
   &wm_verb_verify,
   &wm_verb_measure,
   &wm_verb_reckon,

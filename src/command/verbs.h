@@ -11,3 +11,7 @@ extern const WmVerb wm_verb_pieces;
 extern const WmVerb wm_verb_reckon;
 extern const WmVerb wm_verb_report;
 extern const WmVerb wm_verb_verify;
+extern const WmVerb wm_verb_sample;
+extern const WmVerb wm_verb_show;
+extern const WmVerb wm_verb_picture;
+extern const WmVerb wm_verb_photo;
