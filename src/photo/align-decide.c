@@ -24,9 +24,11 @@
 #define LEAST_SPREAD_START 0.25
 
 /* A rival as good as this share of the best makes it ambiguous. */
-#define RIVAL 0.60
+#define RIVAL 0.50
 
-/* Level 0 pixels: candidates nearer than this are one answer. */
+/* Candidates nearer than this share of the piece's radius (but at least so many
+ * level 0 pixels) are one answer, found more or less well. */
+#define SAME_SHARE 0.25
 #define SAME_PX 20.0
 
 /* Level 0 pixels of standard uncertainty on the piece: three of them would be
@@ -78,6 +80,7 @@ WmAlignReason
 wm_align_decide (GArray *candidates, const WmSide *before, const WmSide *after)
 {
   const WmCandidate *best;
+  double same = fmax (SAME_PX, SAME_SHARE * before->piece->radius);
   double share, spread;
 
   if (is_too_plain (before, after))
@@ -96,8 +99,7 @@ wm_align_decide (GArray *candidates, const WmSide *before, const WmSide *after)
       const WmCandidate *rival = &g_array_index (candidates, WmCandidate, k);
 
       if (share_of (rival) > RIVAL * share
-          && wm_matrix_difference (best->to_after, rival->to_after, before->piece)
-                 > SAME_PX)
+          && wm_matrix_difference (best->to_after, rival->to_after, before->piece) > same)
         return WM_ALIGN_AMBIGUOUS;
     }
   if (share < LEAST_SHARE || spread < LEAST_SPREAD)

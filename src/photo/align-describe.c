@@ -23,6 +23,26 @@
  * and 32 bits a product of two. */
 #define LENGTH 2048.0f
 
+/* exp (-x) for x from 0 to 4.5 in steps of 1/64, filled at first use. */
+#define EXP_STEPS 64
+#define EXP_MOST 4.5f
+#define EXP_SIZE 290 /* EXP_MOST * EXP_STEPS and a little */
+
+static const float *
+get_exponentials (void)
+{
+  static float table[EXP_SIZE];
+  static gsize ready = 0;
+
+  if (g_once_init_enter (&ready))
+    {
+      for (gsize k = 0; k < G_N_ELEMENTS (table); k++)
+        table[k] = expf (-(float)k / EXP_STEPS);
+      g_once_init_leave (&ready, 1);
+    }
+  return table;
+}
+
 /* Angle of (x, y) in turns, 0 to 1; error below 0.0004 of a turn. */
 static inline float
 turns_of (float y, float x)
@@ -48,6 +68,7 @@ wm_blob_turns (const WmBlob *blob, float angles[2])
   int radius = (int)(3.0f * window + 0.5f);
   int cx = (int)blob->x;
   int cy = (int)blob->y;
+  const float *exponential = get_exponentials ();
   float highest = 0.0f;
   int n = 0;
 
@@ -61,9 +82,9 @@ wm_blob_turns (const WmBlob *blob, float angles[2])
         float gy = p[plane->width] - p[-plane->width];
         float far = (dx * dx + dy * dy) / (2.0f * window * window);
 
-        if (far < 4.5f)
+        if (far < EXP_MOST)
           histogram[(int)(turns_of (gy, gx) * DIRECTIONS + 0.5f) % DIRECTIONS] +=
-              expf (-far) * sqrtf (gx * gx + gy * gy);
+              exponential[(int)(far * EXP_STEPS)] * sqrtf (gx * gx + gy * gy);
       }
   for (int k = 0; k < DIRECTIONS; k++)
     {
@@ -123,6 +144,7 @@ wm_blob_describe (const WmBlob *blob, float angle, gint16 *description)
   float c = cosf (angle) * step;
   float s = sinf (angle) * step;
   float turn = angle / (float)(2 * G_PI);
+  const float *exponential = get_exponentials ();
 
   for (int j = 0; j < SAMPLES; j++)
     for (int i = 0; i < SAMPLES; i++)
@@ -138,8 +160,10 @@ wm_blob_describe (const WmBlob *blob, float angle, gint16 *description)
         const float *p = plane->v + (gsize)y * (gsize)plane->width + (gsize)x;
         gx = p[1] - p[-1];
         gy = p[plane->width] - p[-plane->width];
-        size = sqrtf (gx * gx + gy * gy)
-               * expf (-(u * u + v * v) / (2.0f * (SAMPLES / 2) * (SAMPLES / 2)));
+        size =
+            sqrtf (gx * gx + gy * gy)
+            * exponential[(int)((u * u + v * v)
+                                * (EXP_STEPS / (2.0f * (SAMPLES / 2) * (SAMPLES / 2))))];
         bin = turns_of (gy, gx) - turn;
         bin = (bin - floorf (bin)) * BINS;
         cu = ((float)i + 0.5f) * CELLS / SAMPLES + 0.5f;

@@ -10,9 +10,13 @@
 /* Blobs are looked for at half size (800 pixels): at full size four times the
  * time bought no further right pair (tests/align/README.md). */
 #define FEATURE_LEVEL 1
-#define MOST_FEATURES 1000
+#define MOST_FEATURES 700
 
+/* Places chosen on each level, finest first. */
 static const int most_places[WM_TRACK_LEVELS] = { 260, 220, 120 };
+
+/* Of these, looked for on the coarsest level, where many candidates are tried. */
+#define COARSE_PLACES 64
 
 WmSide *
 wm_side_new (const WmAlignImage *image, gboolean with_features)
@@ -28,8 +32,12 @@ wm_side_new (const WmAlignImage *image, gboolean with_features)
   if (with_features)
     side->features = wm_features_new (planes, side->piece, FEATURE_LEVEL, MOST_FEATURES);
   for (int level = 0; level < WM_TRACK_LEVELS; level++)
-    side->places[level] =
-        wm_places_choose (planes->grey[level], side->piece, level, most_places[level]);
+    {
+      side->places[level] =
+          wm_places_choose (planes->grey[level], side->piece, level, most_places[level]);
+      side->squares[level] =
+          wm_squares_new (planes->grey[level], side->piece, level, side->places[level]);
+    }
   return side;
 }
 
@@ -42,7 +50,10 @@ wm_side_free (WmSide *side)
   wm_piece_mask_free (side->piece);
   wm_features_free (side->features);
   for (int level = 0; level < WM_TRACK_LEVELS; level++)
-    g_array_unref (side->places[level]);
+    {
+      g_array_unref (side->places[level]);
+      wm_squares_free (side->squares[level]);
+    }
   g_free (side);
 }
 
@@ -51,17 +62,19 @@ wm_candidate_follow (WmCandidate *candidate, const WmSide *before, const WmSide 
                      int level, int reach)
 {
   const GArray *places = before->places[level];
-  g_autofree WmSighting *sightings = g_new (WmSighting, (gsize)places->len + 1);
+  int n = level == WM_TRACK_LEVELS - 1 ? MIN ((int)places->len, COARSE_PLACES)
+                                       : (int)places->len;
+  g_autofree WmSighting *sightings = g_new (WmSighting, (gsize)n + 1);
   const WmPieceMask *piece = before->piece;
   double m[9];
 
   memcpy (m, candidate->to_after, sizeof m);
   for (int round = 0; round < 2; round++)
     {
-      wm_track_places (before->planes->grey[level], piece, after->planes->grey, level, m,
-                       places, round == 0 ? reach : MIN (reach, 3), sightings);
-      if (!wm_track_fit (sightings, (int)places->len, level, piece->centre, piece->radius,
-                         m, &candidate->track))
+      wm_track_places (before->squares[level], after->planes->grey, level, m, places, n,
+                       round == 0 ? reach : MIN (reach, 2), sightings);
+      if (!wm_track_fit (sightings, n, level, piece->centre, piece->radius, m,
+                         &candidate->track))
         return FALSE;
     }
   if (!wm_matrix_is_plausible (m, before->planes->grey[0]->width,
@@ -71,8 +84,8 @@ wm_candidate_follow (WmCandidate *candidate, const WmSide *before, const WmSide 
   candidate->level = level;
   if (level == 1)
     candidate->middle = candidate->track;
-  candidate->score = candidate->track.share
-                     * fmin (1.0, candidate->track.tried / (0.6 * places->len + 1));
+  candidate->score =
+      candidate->track.share * fmin (1.0, candidate->track.tried / (0.6 * n + 1));
   return TRUE;
 }
 
@@ -95,8 +108,8 @@ wm_candidate_share_now (const WmCandidate *candidate, const WmSide *before,
   g_autofree WmSighting *sightings = g_new (WmSighting, (gsize)places->len + 1);
   WmTrack track;
 
-  wm_track_places (before->planes->grey[1], before->piece, after->planes->grey, 1,
-                   candidate->to_after, places, 3, sightings);
+  wm_track_places (before->squares[1], after->planes->grey, 1, candidate->to_after,
+                   places, (int)places->len, 3, sightings);
   wm_track_judge (sightings, (int)places->len, 1, &track);
   return track.share;
 }
@@ -110,7 +123,7 @@ wm_candidate_polish (WmCandidate *candidate, const WmSide *before, const WmSide 
 {
   WmCandidate fine = *candidate;
 
-  if (wm_candidate_follow (&fine, before, after, 0, 4)
+  if (wm_candidate_follow (&fine, before, after, 0, 3)
       && fine.track.doubt_px < 1.5 * candidate->track.doubt_px
       && wm_matrix_difference (fine.to_after, candidate->to_after, before->piece)
              < MOST_POLISH)
@@ -145,32 +158,101 @@ drop_copies (GArray *all, const WmPieceMask *piece, double apart)
     }
 }
 
+typedef struct
+{
+  GArray *all;
+  const WmSide *before;
+  const WmSide *after;
+  int level;
+  int reach; /* 0: look back instead */
+  guint first;
+} FollowTask;
+
+/* Runs in its own thread: half of the candidates, each touched by one thread. */
+static gpointer
+follow_every_second (gpointer data)
+{
+  const FollowTask *task = data;
+
+  for (guint k = task->first; k < task->all->len; k += 2)
+    {
+      WmCandidate *c = &g_array_index (task->all, WmCandidate, k);
+
+      if (task->reach > 0)
+        c->is_lost =
+            !wm_candidate_follow (c, task->before, task->after, task->level, task->reach);
+      else
+        wm_candidate_look_back (c, task->before, task->after);
+    }
+  return NULL;
+}
+
 static void
 follow_all (GArray *all, const WmSide *before, const WmSide *after, int level, int reach)
 {
+  FollowTask even = { all, before, after, level, reach, 0 };
+  FollowTask odd = { all, before, after, level, reach, 1 };
+  GThread *thread =
+      all->len > 1 ? g_thread_new ("align", follow_every_second, &odd) : NULL;
+
+  follow_every_second (&even);
+  if (thread != NULL)
+    g_thread_join (thread);
   for (guint k = 0; k < all->len;)
-    if (wm_candidate_follow (&g_array_index (all, WmCandidate, k), before, after, level,
-                             reach))
-      k++;
-    else
+    if (g_array_index (all, WmCandidate, k).is_lost)
       g_array_remove_index (all, k);
+    else
+      k++;
   g_array_sort (all, compare_candidates);
 }
 
+/* Outlines give so many models; candidates kept for the middle level. */
 #define MOST_OUTLINES 8
+#define MOST_MIDDLE 5
 
-GArray *
-wm_candidates_new (const WmSide *before, const WmSide *after)
+typedef struct
 {
-  GArray *all = g_array_new (FALSE, TRUE, sizeof (WmCandidate));
-  g_autoptr (GArray) models = g_array_new (FALSE, FALSE, sizeof (WmModel));
+  const WmSide *before;
+  const WmSide *after;
+  GArray *models;
+} OutlineTask;
+
+/* Runs in its own thread. */
+static gpointer
+find_outlines (gpointer data)
+{
+  const OutlineTask *task = data;
+
+  wm_models_from_outlines (task->before->planes, task->before->piece, task->after->planes,
+                           task->after->piece, MOST_OUTLINES, task->models);
+  return NULL;
+}
+
+/* Returns: (element-type WmModel) */
+static GArray *
+find_models (const WmSide *before, const WmSide *after)
+{
+  GArray *models = g_array_new (FALSE, FALSE, sizeof (WmModel));
+  g_autoptr (GArray) outlines = g_array_new (FALSE, FALSE, sizeof (WmModel));
+  OutlineTask task = { before, after, outlines };
+  GThread *thread = g_thread_new ("align", find_outlines, &task);
   g_autoptr (GArray) matches = wm_features_match (before->features, after->features);
   const WmPlane *whole = before->planes->grey[0];
 
   wm_models_from_matches (before->features, after->features, matches, whole->width,
                           whole->height, models);
-  wm_models_from_outlines (before->planes, before->piece, after->planes, after->piece,
-                           MOST_OUTLINES, models);
+  g_thread_join (thread);
+  if (outlines->len > 0)
+    g_array_append_vals (models, outlines->data, outlines->len);
+  return models;
+}
+
+GArray *
+wm_candidates_new (const WmSide *before, const WmSide *after)
+{
+  GArray *all = g_array_new (FALSE, TRUE, sizeof (WmCandidate));
+  g_autoptr (GArray) models = find_models (before, after);
+
   for (guint k = 0; k < models->len; k++)
     {
       const WmModel *model = &g_array_index (models, WmModel, k);
@@ -181,11 +263,10 @@ wm_candidates_new (const WmSide *before, const WmSide *after)
     }
   follow_all (all, before, after, 2, 6);
   drop_copies (all, before->piece, 12);
-  if (all->len > 4)
-    g_array_set_size (all, 4);
-  follow_all (all, before, after, 1, 5);
+  if (all->len > MOST_MIDDLE)
+    g_array_set_size (all, MOST_MIDDLE);
+  follow_all (all, before, after, 1, 4);
   drop_copies (all, before->piece, 6);
-  for (guint k = 0; k < all->len; k++)
-    wm_candidate_look_back (&g_array_index (all, WmCandidate, k), before, after);
+  follow_all (all, before, after, 1, 0);
   return all;
 }

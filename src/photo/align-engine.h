@@ -19,6 +19,7 @@ typedef struct
   WmPieceMask *piece;
   WmFeatures *features; /* NULL when only a start is refined */
   GArray *places[WM_TRACK_LEVELS];
+  WmSquares *squares[WM_TRACK_LEVELS];
 } WmSide;
 
 /**
@@ -27,6 +28,7 @@ typedef struct
  * @score: share of the places tried that agree, lessened when few were tried
  * @middle: as found on level 1
  * @back: the same for places of the after photo looked for on the before photo
+ * @is_lost: fell apart while it was followed
  * @level: finest level it was followed to
  */
 typedef struct
@@ -36,6 +38,7 @@ typedef struct
   WmTrack middle;
   WmTrack back;
   double score;
+  gboolean is_lost;
   int level;
   int support;
 } WmCandidate;

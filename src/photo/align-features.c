@@ -64,6 +64,7 @@ static void
 build_stack (Stack *stack, const WmPlane *base)
 {
   double step = pow (2.0, 1.0 / SCALES);
+  g_autoptr (WmPlane) scratch = wm_plane_new (base->width, base->height);
 
   for (int o = 0; o < MAX_OCTAVES; o++)
     {
@@ -80,7 +81,10 @@ build_stack (Stack *stack, const WmPlane *base)
           double now = FIRST_SIGMA * pow (step, s - 1);
           double add = now * sqrt (step * step - 1.0);
 
-          stack->gauss[o][s] = wm_plane_blur (stack->gauss[o][s - 1], (float)add);
+          stack->gauss[o][s] =
+              wm_plane_new (stack->gauss[o][0]->width, stack->gauss[o][0]->height);
+          wm_plane_blur_into (stack->gauss[o][s - 1], (float)add, scratch,
+                              stack->gauss[o][s]);
         }
     }
 }
@@ -149,42 +153,50 @@ settle (const WmPlane *const d[3], int x, int y, Candidate *c)
 }
 
 static void
+find_in_scale (const WmPlane *const three[3], int octave, int scale,
+               const WmPieceMask *piece, double factor, GArray *found)
+{
+  const int margin = 5;
+  int w = three[1]->width;
+  int h = three[1]->height;
+
+  for (int y = margin; y < h - margin; y++)
+    for (int x = margin; x < w - margin; x++)
+      {
+        gsize at = (gsize)y * (gsize)w + (gsize)x;
+        const float *d = three[1]->v + at;
+        float v = fabsf (d[0]);
+        Candidate c = { .octave = octave, .scale = scale };
+
+        if (v < LEAST_CONTRAST || v < fabsf (d[1]) || v < fabsf (d[-1])
+            || !is_extreme (three, at, w) || !settle (three, x, y, &c))
+          continue;
+        c.on_piece = wm_piece_mask_has (piece, place_on_base (c.x, octave) * factor,
+                                        place_on_base (c.y, octave) * factor);
+        g_array_append_val (found, c);
+      }
+}
+
+/* Three planes of differences at a time, used in turn. */
+static void
 find_in_octave (const Stack *stack, int octave, const WmPieceMask *piece, double factor,
                 GArray *found)
 {
   WmPlane *const *gauss = stack->gauss[octave];
   int w = gauss[0]->width;
   int h = gauss[0]->height;
-  WmPlane *d[PLANES - 1];
-  const int margin = 5;
+  WmPlane *d[3] = { wm_plane_new (w, h), wm_plane_new (w, h), wm_plane_new (w, h) };
 
   for (int s = 0; s < PLANES - 1; s++)
     {
-      d[s] = wm_plane_new (w, h);
-      subtract_planes (gauss[s]->v, gauss[s + 1]->v, d[s]->v, (gsize)w * (gsize)h);
-    }
-  for (int s = 1; s <= SCALES; s++)
-    {
-      const WmPlane *const three[3] = { d[s - 1], d[s], d[s + 1] };
+      const WmPlane *const three[3] = { d[(s + 1) % 3], d[(s + 2) % 3], d[s % 3] };
 
-      for (int y = margin; y < h - margin; y++)
-        for (int x = margin; x < w - margin; x++)
-          {
-            gsize at = (gsize)y * (gsize)w + (gsize)x;
-            float v = fabsf (d[s]->v[at]);
-            Candidate c = { .octave = octave, .scale = s };
-
-            if (v < LEAST_CONTRAST || v < fabsf (d[s]->v[at + 1])
-                || v < fabsf (d[s]->v[at - 1]) || !is_extreme (three, at, w)
-                || !settle (three, x, y, &c))
-              continue;
-            c.on_piece = wm_piece_mask_has (piece, place_on_base (c.x, octave) * factor,
-                                            place_on_base (c.y, octave) * factor);
-            g_array_append_val (found, c);
-          }
+      subtract_planes (gauss[s]->v, gauss[s + 1]->v, d[s % 3]->v, (gsize)w * (gsize)h);
+      if (s >= 2)
+        find_in_scale (three, octave, s - 1, piece, factor, found);
     }
-  for (int s = 0; s < PLANES - 1; s++)
-    wm_plane_free (d[s]);
+  for (int k = 0; k < 3; k++)
+    wm_plane_free (d[k]);
 }
 
 static int

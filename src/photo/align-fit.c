@@ -219,7 +219,7 @@ measure_spread (const Fit *fit, const WmSighting *sightings)
 }
 
 /* An edge counts so much of a corner: it agrees by accident more often. */
-#define EDGE_COUNTS 0.25
+#define EDGE_COUNTS 0.20
 
 static void
 judge (const Fit *fit, WmSighting *sightings, double factor, WmTrack *track)

@@ -1,8 +1,8 @@
 /* align-ground.c: which part of a photo is the piece, which the ground
  *
  * Four things are measured at each place: lightness, two colour shares and how
- * busy the picture is for its lightness. In a shadow only the first changes, so
- * a place that is darker than the ground is judged by the other three. A plane of each
+ * busy the picture is. A place that is darker than the ground may be in a shadow,
+ * which leaves the colours as they are: it is judged by the other three. A plane of each
  * over the photo (light falls off across the cloth) and their covariance are fitted to
  * the border and refitted to everything that looks the same; what lies far from that is
  * the piece.
@@ -53,6 +53,7 @@ typedef struct
   double plane[N_CUES][3];
   double inverse[N_CUES * N_CUES];
   double shadow_inverse[(N_CUES - 1) * (N_CUES - 1)]; /* without lightness */
+  gboolean is_smooth;
   WmPlane *distance;
 } Ground;
 
@@ -64,10 +65,14 @@ clear_ground (Ground *g)
   wm_plane_free (g->distance);
 }
 
-/* How busy: log of the mean slope at level 1 within one pixel of level 2, as a
- * share of the lightness there, so that a shadow does not change it. */
+/* Mean slope of the ground, grey levels a pixel, up to which it is as smooth as
+ * the camera's noise: its busyness then says little, least of all in a shadow. */
+#define SMOOTH_SLOPE 2.5
+#define SMOOTH_DOUBT 0.5
+
+/* How busy: mean slope at level 1 within one pixel of level 2. */
 static WmPlane *
-measure_busy (const WmPlane *fine, const WmPlane *grey, int width, int height)
+measure_slope (const WmPlane *fine, int width, int height)
 {
   WmPlane *out = wm_plane_new (width, height);
   gsize stride = (gsize)fine->width;
@@ -83,11 +88,33 @@ measure_busy (const WmPlane *fine, const WmPlane *grey, int width, int height)
                     + fabsf (q[2] - q[1]) + fabsf (q[0] - p[0]) + fabsf (q[1] - p[1])
                     + fabsf (q[stride] - q[0]) + fabsf (q[stride + 1] - q[1]);
 
-        out->v[(gsize)y * (gsize)width + (gsize)x] =
-            (sum / 8.0f + 0.5f)
-            / (grey->v[(gsize)y * (gsize)grey->width + (gsize)x] + 12.0f);
+        out->v[(gsize)y * (gsize)width + (gsize)x] = sum / 8.0f;
       }
   return out;
+}
+
+static inline gboolean
+is_border (const Ground *g, int x, int y)
+{
+  int margin = MAX ((int)(BORDER_SHARE * MIN (g->width, g->height)), 1);
+
+  return x < margin || y < margin || x >= g->width - margin || y >= g->height - margin;
+}
+
+static double
+measure_border_slope (const Ground *g)
+{
+  double sum = 0;
+  int n = 0;
+
+  for (int y = 0; y < g->height; y++)
+    for (int x = 0; x < g->width; x++)
+      if (is_border (g, x, y))
+        {
+          sum += g->cue[3]->v[(gsize)y * (gsize)g->width + x];
+          n++;
+        }
+  return n > 0 ? sum / n : 0;
 }
 
 static void
@@ -95,7 +122,6 @@ measure_cues (Ground *g, const WmPhotoPlanes *planes)
 {
   const WmPlane *grey = planes->grey[WM_GROUND_LEVEL];
   WmPlane *raw[N_CUES];
-  gsize n;
 
   g->width = grey->width;
   g->height = grey->height;
@@ -104,7 +130,6 @@ measure_cues (Ground *g, const WmPhotoPlanes *planes)
       g->width = MIN (g->width, planes->red->width);
       g->height = MIN (g->height, planes->red->height);
     }
-  n = (gsize)g->width * (gsize)g->height;
   for (int c = 0; c < 3; c++)
     raw[c] = wm_plane_new (g->width, g->height);
   for (int y = 0; y < g->height; y++)
@@ -124,23 +149,23 @@ measure_cues (Ground *g, const WmPhotoPlanes *planes)
             raw[2]->v[at] = logf (b / u);
           }
       }
-  raw[3] = measure_busy (planes->grey[1], grey, g->width, g->height);
+  raw[3] = measure_slope (planes->grey[1], g->width, g->height);
   for (int c = 0; c < N_CUES; c++)
     {
       g->cue[c] = wm_plane_blur (raw[c], c == 3 ? 2.0f : 1.0f);
       wm_plane_free (raw[c]);
     }
-  for (gsize k = 0; k < n; k++)
-    g->cue[3]->v[k] = logf (g->cue[3]->v[k]);
+  g->is_smooth = measure_border_slope (g) < SMOOTH_SLOPE;
+  /* as a share of the lightness, so that a shadow does not change it */
+  for (int y = 0; y < g->height; y++)
+    for (int x = 0; x < g->width; x++)
+      {
+        float *slope = g->cue[3]->v + (gsize)y * (gsize)g->width + x;
+
+        *slope =
+            logf ((*slope + 0.5f) / (grey->v[(gsize)y * (gsize)grey->width + x] + 12.0f));
+      }
   g->distance = wm_plane_new (g->width, g->height);
-}
-
-static inline gboolean
-is_border (const Ground *g, int x, int y)
-{
-  int margin = MAX ((int)(BORDER_SHARE * MIN (g->width, g->height)), 1);
-
-  return x < margin || y < margin || x >= g->width - margin || y >= g->height - margin;
 }
 
 static inline double
@@ -208,7 +233,7 @@ fit_ground (Ground *g, double limit)
   cov[0] += 0.1 * 0.1;
   cov[N_CUES + 1] += 0.02 * 0.02;
   cov[2 * N_CUES + 2] += 0.02 * 0.02;
-  cov[3 * N_CUES + 3] += 0.1 * 0.1;
+  cov[3 * N_CUES + 3] += g->is_smooth ? SMOOTH_DOUBT * SMOOTH_DOUBT : 0.1 * 0.1;
   for (int i = 1; i < N_CUES; i++)
     for (int j = 1; j < N_CUES; j++)
       rest[(i - 1) * (N_CUES - 1) + j - 1] = cov[i * N_CUES + j];
@@ -222,7 +247,7 @@ is_one_ground (const Ground *g)
   const double most[N_CUES] = { MOST_LIGHTNESS, MOST_COLOUR, MOST_COLOUR, MOST_BUSY };
   double sum = 0;
 
-  for (int c = 0; c < N_CUES; c++)
+  for (int c = 0; c < (g->is_smooth ? N_CUES - 1 : N_CUES); c++)
     sum += 1 / (g->inverse[c * N_CUES + c] * most[c] * most[c]);
   return sum < 1;
 }
@@ -242,9 +267,11 @@ measure_distance (Ground *g)
             for (int j = 0; j < N_CUES; j++)
               d += r[i] * r[j] * g->inverse[i * N_CUES + j];
         else
-          for (int i = 1; i < N_CUES; i++)
-            for (int j = 1; j < N_CUES; j++)
-              d += r[i] * r[j] * g->shadow_inverse[(i - 1) * (N_CUES - 1) + j - 1];
+          {
+            for (int i = 1; i < N_CUES; i++)
+              for (int j = 1; j < N_CUES; j++)
+                d += r[i] * r[j] * g->shadow_inverse[(i - 1) * (N_CUES - 1) + j - 1];
+          }
         g->distance->v[(gsize)y * (gsize)g->width + (gsize)x] = (float)d;
       }
 }

@@ -77,6 +77,15 @@ weigh_place (const WmPlane *grey, int x, int y, Choice *choice)
   return TRUE;
 }
 
+/* Whether a middle or a corner of the cell is on the piece: spares most cells. */
+static gboolean
+touches_piece (const WmPieceMask *piece, double x0, double y0, double x1, double y1)
+{
+  return wm_piece_mask_has (piece, 0.5 * (x0 + x1), 0.5 * (y0 + y1))
+         || wm_piece_mask_has (piece, x0, y0) || wm_piece_mask_has (piece, x1, y0)
+         || wm_piece_mask_has (piece, x0, y1) || wm_piece_mask_has (piece, x1, y1);
+}
+
 /* The corner in the cell with the strongest slope beside it. */
 static gboolean
 find_in_cell (const WmPlane *grey, const WmPieceMask *piece, int level, int x0, int y0,
@@ -85,6 +94,10 @@ find_in_cell (const WmPlane *grey, const WmPieceMask *piece, int level, int x0, 
   double factor = 1 << level;
   float most = 0;
   int bx = 0, by = 0;
+
+  if (!touches_piece (piece, x0 * factor, y0 * factor, (x0 + CELL) * factor,
+                      (y0 + CELL) * factor))
+    return FALSE;
 
   for (int y = y0; y < y0 + CELL; y++)
     for (int x = x0; x < x0 + CELL; x++)

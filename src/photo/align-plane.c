@@ -111,13 +111,21 @@ make_kernel (float sigma, float *kernel, int most)
 WmPlane *
 wm_plane_blur (const WmPlane *plane, float sigma)
 {
+  g_autoptr (WmPlane) scratch = wm_plane_new (plane->width, plane->height);
+  WmPlane *out = wm_plane_new (plane->width, plane->height);
+
+  wm_plane_blur_into (plane, sigma, scratch, out);
+  return out;
+}
+
+void
+wm_plane_blur_into (const WmPlane *plane, float sigma, WmPlane *scratch, WmPlane *out)
+{
   int w = plane->width;
   int h = plane->height;
   float kernel[MAX_RADIUS + 1];
   int radius = make_kernel (sigma, kernel, MAX_RADIUS);
   g_autofree float *padded = g_new (float, (gsize)w + 2 * MAX_RADIUS);
-  g_autoptr (WmPlane) across = wm_plane_new (w, h);
-  WmPlane *out = wm_plane_new (w, h);
 
   for (int y = 0; y < h; y++)
     {
@@ -129,17 +137,16 @@ wm_plane_blur (const WmPlane *plane, float sigma)
           padded[radius + w + k] = row[w - 1];
         }
       memcpy (padded + radius, row, sizeof (float) * (gsize)w);
-      blur_line (padded, kernel, radius, across->v + (gsize)y * (gsize)w, w);
+      blur_line (padded, kernel, radius, scratch->v + (gsize)y * (gsize)w, w);
     }
   for (int y = 0; y < h; y++)
     {
       const float *rows[2 * MAX_RADIUS + 1];
 
       for (int k = -radius; k <= radius; k++)
-        rows[radius + k] = across->v + (gsize)CLAMP (y + k, 0, h - 1) * (gsize)w;
+        rows[radius + k] = scratch->v + (gsize)CLAMP (y + k, 0, h - 1) * (gsize)w;
       blur_across (rows, kernel, radius, out->v + (gsize)y * (gsize)w, w);
     }
-  return out;
 }
 
 WM_FAST_KERNEL static void

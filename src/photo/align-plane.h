@@ -49,6 +49,11 @@ WmPlane *wm_plane_blur (const WmPlane *plane, float sigma);
 /* Whole factor by which @image is reduced before the work, 1 or more. */
 int wm_photo_planes_reduction (const WmAlignImage *image);
 
+/* The same into @out, which has the size of @plane, by way of @scratch (as large);
+ * spares the pages of new planes, which cost as much as the blur. */
+void
+wm_plane_blur_into (const WmPlane *plane, float sigma, WmPlane *scratch, WmPlane *out);
+
 /* All planes of @image, reduced to WM_ALIGN_WORK_PX; NULL if it has no pixels. */
 WmPhotoPlanes *wm_photo_planes_new (const WmAlignImage *image);
 void wm_photo_planes_free (WmPhotoPlanes *planes);
@@ -75,7 +80,7 @@ wm_plane_sample (const WmPlane *plane, float x, float y)
  * not ready yet when that choice is made. */
 #if defined(__x86_64__) && defined(__GNUC__) && !defined(__clang__)                      \
     && !defined(__SANITIZE_ADDRESS__)
-#  define WM_FAST_KERNEL __attribute__ ((target_clones ("arch=haswell", "default")))
+#  define WM_FAST_KERNEL __attribute__ ((target_clones ("arch=x86-64-v3", "default")))
 #else
 #  define WM_FAST_KERNEL
 #endif

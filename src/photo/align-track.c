@@ -19,7 +19,14 @@ typedef struct
   float u[SIDE][SIDE];
   float v[SIDE][SIDE];
   float on[SIDE][SIDE]; /* 1 on the piece, else 0 */
+  float size;           /* sum of squares of u and v */
 } Square;
+
+struct _WmSquares
+{
+  int n;
+  Square at[];
+};
 
 typedef struct
 {
@@ -42,6 +49,7 @@ cut_square (const WmPlane *grey, const WmPieceMask *piece, int level, int x0, in
 {
   double factor = 1 << level;
 
+  square->size = 1e-6f;
   for (int y = 0; y < SIDE; y++)
     {
       const float *row = grey->v + (gsize)(y0 + y) * (gsize)grey->width + (gsize)x0;
@@ -57,6 +65,54 @@ cut_square (const WmPlane *grey, const WmPieceMask *piece, int level, int x0, in
           square->u[y][x] = on * u;
           square->v[y][x] = on * v;
           square->on[y][x] = on;
+          square->size += on * (u * u + v * v);
+        }
+    }
+}
+
+#define BORDER 1 /* the slopes need a pixel around */
+
+WM_FAST_KERNEL static void
+damp_window (float value[WINDOW + 2 * BORDER][WINDOW + 2 * BORDER], int side,
+             Window *window)
+{
+  for (int y = 0; y < side; y++)
+    for (int x = 0; x < side; x++)
+      damp_slope (value[y + 1][x + 2] - value[y + 1][x],
+                  value[y + 2][x + 1] - value[y][x + 1], &window->u[y][x],
+                  &window->v[y][x]);
+}
+
+/* Samples the n x n pixels around (px, py) along the derivative d, bilinear, edges
+ * repeated. */
+WM_FAST_KERNEL static void
+sample_window (const WmPlane *plane, float px, float py, const float d[4], int n,
+               float value[WINDOW + 2 * BORDER][WINDOW + 2 * BORDER])
+{
+  float reach = 0.5f * (float)n;
+  float wide = (float)plane->width - 1.001f;
+  float high = (float)plane->height - 1.001f;
+  int stride = plane->width;
+
+  for (int y = 0; y < n; y++)
+    {
+      float dy = (float)y + 0.5f - reach;
+
+      for (int x = 0; x < n; x++)
+        {
+          float dx = (float)x + 0.5f - reach;
+          float sx = px + d[0] * dx + d[1] * dy - 0.5f;
+          float sy = py + d[2] * dx + d[3] * dy - 0.5f;
+
+          sx = sx < 0 ? 0 : sx > wide ? wide : sx;
+          sy = sy < 0 ? 0 : sy > high ? high : sy;
+
+          int ix = (int)sx, iy = (int)sy;
+          float fx = sx - (float)ix, fy = sy - (float)iy;
+          const float *v = plane->v + iy * stride + ix;
+
+          value[y][x] = (1 - fy) * (v[0] + fx * (v[1] - v[0]))
+                        + fy * (v[stride] + fx * (v[stride + 1] - v[stride]));
         }
     }
 }
@@ -67,14 +123,13 @@ static gboolean
 cut_window (WmPlane *const *after, int level, const double m[9], const WmPlace *place,
             int side, Window *window)
 {
-  static const int border = 1;
-  float value[WINDOW + 2][WINDOW + 2];
+  float value[WINDOW + 2 * BORDER][WINDOW + 2 * BORDER];
   double factor = 1 << level;
   WmPoint centre = { place->x * factor, place->y * factor };
   WmPoint p = wm_align_map (m, centre);
   double scale = wm_matrix_scale_at (m, centre);
   double w = m[6] * centre.x + m[7] * centre.y + m[8];
-  int use = level, n = side + 2 * border;
+  int use = level, n = side + 2 * BORDER;
 
   if (!(scale > 0.1) || !isfinite (p.x) || !isfinite (p.y))
     return FALSE;
@@ -86,29 +141,16 @@ cut_window (WmPlane *const *after, int level, const double m[9], const WmPlace *
   const WmPlane *plane = after[use];
   double unit = 1 << use;
   double step = factor / unit / w;
-  float xx = (float)((m[0] - p.x * m[6]) * step),
-        xy = (float)((m[1] - p.x * m[7]) * step);
-  float yx = (float)((m[3] - p.y * m[6]) * step),
-        yy = (float)((m[4] - p.y * m[7]) * step);
+  const float d[4] = { (float)((m[0] - p.x * m[6]) * step),
+                       (float)((m[1] - p.x * m[7]) * step),
+                       (float)((m[3] - p.y * m[6]) * step),
+                       (float)((m[4] - p.y * m[7]) * step) };
   float px = (float)(p.x / unit), py = (float)(p.y / unit);
-  float reach = 0.5f * (float)n;
 
   if (px - 4 < 0 || py - 4 < 0 || px + 4 > plane->width || py + 4 > plane->height)
     return FALSE;
-  for (int y = 0; y < n; y++)
-    for (int x = 0; x < n; x++)
-      {
-        float dx = (float)x + 0.5f - reach;
-        float dy = (float)y + 0.5f - reach;
-
-        value[y][x] =
-            wm_plane_sample (plane, px + xx * dx + xy * dy, py + yx * dx + yy * dy);
-      }
-  for (int y = 0; y < side; y++)
-    for (int x = 0; x < side; x++)
-      damp_slope (value[y + 1][x + 2] - value[y + 1][x],
-                  value[y + 2][x + 1] - value[y][x + 1], &window->u[y][x],
-                  &window->v[y][x]);
+  sample_window (plane, px, py, d, n, value);
+  damp_window (value, side, window);
   return TRUE;
 }
 
@@ -174,13 +216,10 @@ find_place (const Square *square, const Window *window, int reach, double factor
             WmSighting *s)
 {
   float score[MAX_SHIFTS][MAX_SHIFTS];
-  float own = 1e-6f, best = -2.0f;
+  float own = square->size, best = -2.0f;
   int n = 2 * reach + 1, bx = reach, by = reach;
   double x, y;
 
-  for (int j = 0; j < SIDE; j++)
-    for (int i = 0; i < SIDE; i++)
-      own += square->u[j][i] * square->u[j][i] + square->v[j][i] * square->v[j][i];
   for (int j = 0; j < n; j++)
     for (int i = 0; i < n; i++)
       {
@@ -202,27 +241,46 @@ find_place (const Square *square, const Window *window, int reach, double factor
   s->shift = (WmPoint) { (bx - reach + x) * factor, (by - reach + y) * factor };
 }
 
+WmSquares *
+wm_squares_new (const WmPlane *grey, const WmPieceMask *piece, int level,
+                const GArray *places)
+{
+  WmSquares *self = g_malloc (sizeof (WmSquares) + places->len * sizeof (Square));
+
+  self->n = (int)places->len;
+  for (int k = 0; k < self->n; k++)
+    {
+      const WmPlace *place = &g_array_index (places, WmPlace, k);
+
+      cut_square (grey, piece, level, place->x - SIDE / 2, place->y - SIDE / 2,
+                  &self->at[k]);
+    }
+  return self;
+}
+
 void
-wm_track_places (const WmPlane *before, const WmPieceMask *piece, WmPlane *const *after,
-                 int level, const double to_after[9], const GArray *places, int reach,
+wm_squares_free (WmSquares *self)
+{
+  g_free (self);
+}
+
+void
+wm_track_places (const WmSquares *squares, WmPlane *const *after, int level,
+                 const double to_after[9], const GArray *places, int n, int reach,
                  WmSighting *sightings)
 {
   double factor = 1 << level;
 
-  for (guint k = 0; k < places->len; k++)
+  for (int k = 0; k < n; k++)
     {
       const WmPlace *place = &g_array_index (places, WmPlace, k);
       WmSighting *s = &sightings[k];
-      Square square;
       Window window;
 
       *s = (WmSighting) { .place = *place,
                           .at = { place->x * factor, place->y * factor },
                           .likeness = -2 };
-      if (!cut_window (after, level, to_after, place, SIDE + 2 * reach, &window))
-        continue;
-      cut_square (before, piece, level, place->x - SIDE / 2, place->y - SIDE / 2,
-                  &square);
-      find_place (&square, &window, reach, factor, s);
+      if (cut_window (after, level, to_after, place, SIDE + 2 * reach, &window))
+        find_place (&squares->at[k], &window, reach, factor, s);
     }
 }

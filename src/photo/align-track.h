@@ -72,15 +72,23 @@ typedef struct
 GArray *
 wm_places_choose (const WmPlane *grey, const WmPieceMask *piece, int level, int most);
 
+/* The squares around places, cut once for all candidates. Opaque. */
+typedef struct _WmSquares WmSquares;
+
+/* Only pixels on @piece are compared. */
+WmSquares *wm_squares_new (const WmPlane *grey, const WmPieceMask *piece, int level,
+                           const GArray *places);
+void wm_squares_free (WmSquares *squares);
+
 /**
  * wm_track_places:
- * @piece: only pixels on it are compared
+ * @n: looks for the first so many of @places
  * @reach: looks so many pixels of @level each way, at most WM_TRACK_REACH
- * @sightings: (out): one for each place
+ * @sightings: (out): @n
  */
-void wm_track_places (const WmPlane *before, const WmPieceMask *piece,
-                      WmPlane *const *after, int level, const double to_after[9],
-                      const GArray *places, int reach, WmSighting *sightings);
+void wm_track_places (const WmSquares *squares, WmPlane *const *after, int level,
+                      const double to_after[9], const GArray *places, int n, int reach,
+                      WmSighting *sightings);
 
 #define WM_TRACK_REACH 8
 
