@@ -15,6 +15,14 @@
 #define MIN_SIGNAL 5.0
 /* Below one grey step of an 8-bit photo no noise estimate is believed: 1/255/sqrt 12. */
 #define QUANTISATION_U 0.00113
+/* Peaks a filter of this width can have within the largest reach. */
+#define MAX_CANDIDATES 64
+/* A peak a quarter as steep as the steepest in reach is texture beside an edge (our own
+ * choice). */
+#define LEAST_STEEPNESS 0.25
+/* Two edges of the same sign are rarely the two sides of one piece of metal (our own
+ * choice). */
+#define SAME_SIGN_SHARE 0.3
 
 /* The profile and its filter. */
 typedef struct
@@ -146,68 +154,124 @@ noise_of_place (const Profile *p, double curvature)
   return sd / fmax (fabs (curvature), 1e-12);
 }
 
-/* The steepest place near the mark, places far from it counting less. */
+/* One place where the slope peaks. */
+typedef struct
+{
+  WmEdge edge;
+  double slope; /* at the peak, grey per sample, signed */
+  double score; /* how likely it is the one that was meant */
+} Candidate;
+
+typedef struct
+{
+  Candidate list[MAX_CANDIDATES];
+  int n;
+} Candidates;
+
+/* The peak round sample i, refined; false when it is none or not an edge. */
 static int
-steepest (const Profile *p, double near, double reach, int sign)
+refine_peak (const Profile *p, int i, Candidate *c)
 {
-  int best = -1;
-  double best_score = 0.0;
+  double left = slope_at (p, i - 1);
+  double middle = slope_at (p, i);
+  double right = slope_at (p, i + 1);
+  double curvature, noise;
 
-  for (int i = (int)ceil (near - reach); i <= (int)floor (near + reach); i++)
-    {
-      double slope = slope_at (p, i);
-      double off = (i - near) / reach;
-      double score = fabs (slope) * exp (-0.5 * off * off);
-
-      if (i < 1 || i > p->n - 2 || (sign != 0 && slope * sign < 0.0))
-        continue;
-
-      /* Only a real peak: the end of the reach is not an edge. */
-      if (fabs (slope) < fabs (slope_at (p, i - 1))
-          || fabs (slope) < fabs (slope_at (p, i + 1)))
-        continue;
-
-      if (score > best_score)
-        {
-          best = i;
-          best_score = score;
-        }
-    }
-
-  return best;
-}
-
-static WmResult
-find_edge (const Profile *p, double near, double reach, int sign, WmEdge *out)
-{
-  int i = steepest (p, near, reach, sign);
-  double left, middle, right, curvature, noise;
-
-  if (i < 0)
-    return WM_NO_EDGE;
+  if (fabs (middle) < fabs (left) || fabs (middle) <= fabs (right)
+      || !(left * middle > 0.0 && right * middle > 0.0))
+    return 0;
 
   /* A parabola through the logarithms: exact for the slope of a blurred step, which is
    * itself a Gaussian. */
-  left = slope_at (p, i - 1);
-  middle = slope_at (p, i);
-  right = slope_at (p, i + 1);
-  if (!(left * middle > 0.0 && right * middle > 0.0))
-    return WM_NO_EDGE;
-
   curvature = log (left * right / (middle * middle));
   if (curvature >= 0.0)
-    return WM_NO_EDGE;
+    return 0;
 
-  out->at = i + 0.5 * log (left / right) / curvature;
-  curvature *= middle;
-  out->contrast = step_height (p, out->at);
+  c->slope = middle;
+  c->edge.at = i + 0.5 * log (left / right) / curvature;
+  c->edge.contrast = step_height (p, c->edge.at);
   noise = p->noise / sqrt (p->blur * 2.0 * sqrt (M_PI));
-  if (fabs (out->contrast) < MIN_CONTRAST || fabs (out->contrast) < MIN_SIGNAL * noise
-      || out->contrast * middle < 0.0)
-    return WM_NO_EDGE;
+  if (fabs (c->edge.contrast) < MIN_CONTRAST
+      || fabs (c->edge.contrast) < MIN_SIGNAL * noise || c->edge.contrast * middle < 0.0)
+    return 0;
 
-  out->u_px = hypot (noise_of_place (p, curvature) / p->per_px, WM_EDGE_MODEL_U_PX);
-  return WM_OK;
+  c->edge.u_px =
+      hypot (noise_of_place (p, curvature * middle) / p->per_px, WM_EDGE_MODEL_U_PX);
+  return 1;
+}
+
+static void
+drop_texture (Candidates *all)
+{
+  double steepest = 0.0;
+  int kept = 0;
+
+  for (int i = 0; i < all->n; i++)
+    steepest = fmax (steepest, fabs (all->list[i].slope));
+
+  for (int i = 0; i < all->n; i++)
+    if (fabs (all->list[i].slope) >= LEAST_STEEPNESS * steepest)
+      all->list[kept++] = all->list[i];
+
+  all->n = kept;
+}
+
+/* All edges within reach of the mark. Steep ones count, and near ones: a hand is off by
+ * a third of the reach as a rule, so an edge at its end needs to be far steeper. */
+static void
+find_candidates (const Profile *p, double near, double reach, int sign, Candidates *all)
+{
+  double hand = reach / 3.0;
+
+  all->n = 0;
+  for (int i = (int)ceil (near - reach); i <= (int)floor (near + reach); i++)
+    {
+      Candidate *c = &all->list[all->n];
+      double off;
+
+      if (i < 1 || i > p->n - 2 || all->n == MAX_CANDIDATES || !refine_peak (p, i, c)
+          || c->slope * sign < 0.0)
+        continue;
+
+      off = (c->edge.at - near) / hand;
+      c->score = fabs (c->slope) * exp (-0.5 * off * off);
+      all->n++;
+    }
+
+  drop_texture (all);
+}
+
+/* The edge with the doubt which of several was meant added to its uncertainty: the
+ * spread of all of them by their scores. */
+static WmEdge
+with_doubt (const Profile *p, const Candidates *all, int chosen)
+{
+  WmEdge edge = all->list[chosen].edge;
+  double sum = 0.0;
+  double spread = 0.0;
+
+  for (int i = 0; i < all->n; i++)
+    {
+      double off = (all->list[i].edge.at - edge.at) / p->per_px;
+
+      sum += all->list[i].score;
+      spread += all->list[i].score * off * off;
+    }
+
+  edge.u_px = hypot (edge.u_px, sqrt (spread / sum));
+  return edge;
+}
+
+static int
+best_of (const Candidates *all)
+{
+  int best = -1;
+
+  for (int i = 0; i < all->n; i++)
+    if (best < 0 || all->list[i].score > all->list[best].score)
+      best = i;
+
+  return best;
 }
 
 WmResult
@@ -215,7 +279,7 @@ wm_edge_find (const double *grey, int n, double samples_per_px, double near,
               double reach_px, int sign, WmEdge *out, const char **which)
 {
   WmResult result = check_profile (grey, n, samples_per_px, reach_px, which);
-  WmEdge edge;
+  Candidates all;
   Profile p;
 
   if (result != WM_OK)
@@ -225,23 +289,42 @@ wm_edge_find (const double *grey, int n, double samples_per_px, double near,
     return wm_refuse (WM_OUT_OF_RANGE, "profile", which);
 
   p = make_profile (grey, n, samples_per_px);
-  result = find_edge (&p, near, reach_px * samples_per_px, sign, &edge);
-  if (result != WM_OK)
-    return wm_refuse (result, "profile", which);
+  find_candidates (&p, near, reach_px * samples_per_px, sign, &all);
+  if (all.n == 0)
+    return wm_refuse (WM_NO_EDGE, "profile", which);
 
-  *out = edge;
+  *out = with_doubt (&p, &all, best_of (&all));
   return WM_OK;
 }
 
-/* Both edges with the given signs; how clear the weaker of them is, 0 for none. */
-static double
-try_pair (const Profile *p, double start, double end, double reach, int sign, WmEdge *two)
+/* The likeliest pair; false when no two edges stand in the right order. */
+static int
+best_pair (const Candidates *firsts, const Candidates *seconds, int *first, int *second)
 {
-  if (find_edge (p, start, reach, sign, &two[0]) != WM_OK
-      || find_edge (p, end, reach, -sign, &two[1]) != WM_OK || two[1].at <= two[0].at)
-    return 0.0;
+  double best = 0.0;
 
-  return fmin (fabs (two[0].contrast), fabs (two[1].contrast));
+  for (int i = 0; i < firsts->n; i++)
+    for (int k = 0; k < seconds->n; k++)
+      {
+        const Candidate *a = &firsts->list[i];
+        const Candidate *b = &seconds->list[k];
+        double score = a->score * b->score;
+
+        if (b->edge.at <= a->edge.at)
+          continue;
+
+        if (a->slope * b->slope > 0.0)
+          score *= SAME_SIGN_SHARE;
+
+        if (score > best)
+          {
+            best = score;
+            *first = i;
+            *second = k;
+          }
+      }
+
+  return best > 0.0;
 }
 
 WmResult
@@ -249,10 +332,9 @@ wm_edge_snap_span (const double *grey, int n, double samples_per_px, double star
                    double end, double reach_px, WmEdge *first, WmEdge *second,
                    const char **which)
 {
-  WmEdge rising[2];
-  WmEdge falling[2];
-  WmEdge *pair = rising;
-  double up, down, reach;
+  Candidates firsts, seconds;
+  int i = 0, k = 0;
+  double reach;
   Profile p;
   WmResult result = check_profile (grey, n, samples_per_px, reach_px, which);
 
@@ -265,20 +347,12 @@ wm_edge_snap_span (const double *grey, int n, double samples_per_px, double star
   p = make_profile (grey, n, samples_per_px);
   /* Never reach past the middle of the span: that edge belongs to the other end. */
   reach = fmin (reach_px * samples_per_px, 0.5 * (end - start));
-  up = try_pair (&p, start, end, reach, 1, rising);
-  down = try_pair (&p, start, end, reach, -1, falling);
-
-  if (down > up)
-    pair = falling;
-  else if (up == 0.0
-           && (find_edge (&p, start, reach, 0, &rising[0]) != WM_OK
-               || find_edge (&p, end, reach, 0, &rising[1]) != WM_OK))
+  find_candidates (&p, start, reach, 0, &firsts);
+  find_candidates (&p, end, reach, 0, &seconds);
+  if (!best_pair (&firsts, &seconds, &i, &k))
     return wm_refuse (WM_NO_EDGE, "profile", which);
 
-  if (pair[1].at <= pair[0].at)
-    return wm_refuse (WM_CONTRADICTION, "profile", which);
-
-  *first = pair[0];
-  *second = pair[1];
+  *first = with_doubt (&p, &firsts, i);
+  *second = with_doubt (&p, &seconds, k);
   return WM_OK;
 }

@@ -8,9 +8,10 @@
  * through the logarithms of the slope. Grey values
  * must be proportional to light (wm_linear_from_srgb), 0 black to 1 white: on
  * gamma-coded values a blurred edge seems to lie towards the dark side.
- * The uncertainty has two parts in quadrature: noise, carried through the filter, and
- * WM_EDGE_MODEL_U_PX for what a real edge is not (a clean step). The edge can always be
- * overruled by hand.
+ * Where several edges lie within reach, steep and near ones are likelier to be the one
+ * that was meant. The uncertainty has three parts in quadrature: noise, carried through
+ * the filter; WM_EDGE_MODEL_U_PX for what a real edge is not (a clean step); and the
+ * doubt which edge was meant. The edge can always be overruled by hand.
  *
  * Source: steepest-slope edge after Canny 1986 (from memory); the noise part is the law
  * of propagation on the filter (derived); the model part is our own measurement over the
@@ -62,11 +63,10 @@ WmResult wm_edge_find (const double *grey, int n, double samples_per_px, double 
  * wm_edge_snap_span:
  * @start, @end: sample indices of the two placed ends, @start below @end
  *
- * Snaps both ends. The two edges of one piece of metal against one ground have opposite
- * signs; of the two ways the one with the clearer pair is taken, and when neither
- * exists each end takes its own clearest edge.
+ * Snaps both ends, each no further than half of the span. The two edges of one piece of
+ * metal against one ground have opposite signs as a rule, so such a pair is preferred.
  *
- * Returns: as wm_edge_find; WM_CONTRADICTION when the ends would cross
+ * Returns: as wm_edge_find
  */
 WmResult wm_edge_snap_span (const double *grey, int n, double samples_per_px,
                             double start, double end, double reach_px, WmEdge *first,

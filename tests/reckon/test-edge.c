@@ -74,7 +74,9 @@ test_noise_is_stated (void)
     }
 
   wm_assert_near (sum / runs, 0.0, 0.02);
-  wm_assert_relative (sqrt (stated / runs), sqrt (squares / runs), 0.25);
+  /* Never less than the scatter, and not half as much again. */
+  g_assert_cmpfloat (sqrt (stated / runs), >=, 0.95 * sqrt (squares / runs));
+  g_assert_cmpfloat (sqrt (stated / runs), <=, 1.5 * sqrt (squares / runs));
   g_rand_free (random);
 }
 
@@ -116,6 +118,20 @@ test_span_prefers_the_pair (void)
       WM_OK);
   wm_assert_near (first.at, 70.0, 0.1);
   wm_assert_near (second.at, 130.0, 0.3);
+}
+
+/* A second edge as near and as steep: the uncertainty covers both. */
+static void
+test_doubt_is_stated (void)
+{
+  double grey[N] = { 0.0 };
+  WmEdge edge;
+
+  add_step (grey, 96.0, 0.3, 1.0);
+  add_step (grey, 104.0, 0.3, 1.0);
+  g_assert_cmpint (wm_edge_find (grey, N, 1.0, 99.5, 10.0, 0, &edge, NULL), ==, WM_OK);
+  wm_assert_near (edge.at, 96.0, 0.2);
+  g_assert_cmpfloat (edge.u_px, >, 3.0);
 }
 
 /* Four samples a pixel: same place in pixels, same uncertainty floor. */
@@ -191,6 +207,7 @@ main (int argc, char **argv)
   g_test_add_func ("/reckon/edge/noise-is-stated", test_noise_is_stated);
   g_test_add_func ("/reckon/edge/span", test_span);
   g_test_add_func ("/reckon/edge/span-prefers-the-pair", test_span_prefers_the_pair);
+  g_test_add_func ("/reckon/edge/doubt-is-stated", test_doubt_is_stated);
   g_test_add_func ("/reckon/edge/dense-samples", test_dense_samples);
   g_test_add_func ("/reckon/edge/refusals", test_refusals);
   g_test_add_func ("/reckon/edge/linear-light", test_linear_light);
