@@ -1,10 +1,9 @@
 /* judge.h: is this photo good enough to show what it is to show?
  *
- * Focus is the reblur ratio (reckoning reference, section 8): the picture is
- * blurred a little more, and a sharp one loses most of its fine detail while a
- * soft one hardly changes. It is taken only over blocks that carry an edge, so a
- * plain polished bangle is judged by its few edges and not by its bare metal.
- * judge.c says how, and on which photos the limits were chosen.
+ * Focus is measured on edges only, by blurring each a little more (focus.h; the
+ * reblur idea of the reckoning reference, section 8): so a plain polished bangle is
+ * judged by its few edges and not by its bare metal, and grain does not pass for
+ * sharpness. judge.c says on which photos the limits were chosen.
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -36,7 +35,7 @@ typedef enum
 typedef struct
 {
   double focus;          /* 0 blurred .. 1 sharp; NAN when there is no detail */
-  double reblur;         /* the ratio itself, 0..1; NAN when there is no detail */
+  double reblur;         /* slope kept by a second blur, 0.5 sharp .. 1; or NAN */
   double clipped_bright; /* share of pixels at the top in every channel, 0..1 */
   double clipped_dark;   /* share of pixels at the bottom in every channel, 0..1 */
   double shake;          /* 0 even .. 1 blurred along one direction only */
@@ -48,8 +47,8 @@ typedef struct
 /**
  * wm_photo_judge:
  *
- * Judges a file: focus on true pixels over a set of blocks, the rest on a scaled
- * view. Blocks: off the interface thread.
+ * Judges a file, on a view of 2400 px or more (true pixels up to 4800). Takes some
+ * tenths of a second: off the interface thread.
  */
 gboolean wm_photo_judge (const char *path, WmJudgement *out,
                          GCancellable *cancellable, GError **error);
