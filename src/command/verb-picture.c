@@ -137,13 +137,15 @@ static char *
 describe_findings (const Picture *self)
 {
   GString *text = g_string_new (NULL);
+  g_autoptr (GHashTable) told = g_hash_table_new (NULL, NULL);
 
   for (guint i = 0; i < self->marks->len; i++)
     {
       const WmMark *mark = self->marks->pdata[i];
       const WmCheck *check = find_check (self, &mark->check_id);
 
-      if (check == NULL || !wm_severity_is_finding ((WmSeverity) check->severity))
+      if (check == NULL || !wm_severity_is_finding ((WmSeverity) check->severity)
+          || !g_hash_table_add (told, (gpointer) check))
         continue;
       g_string_append_printf (text, "%s%" G_GINT64_FORMAT " %s: %s",
                               text->len > 0 ? "\n" : "", MAX (check->number, 0),

@@ -125,7 +125,7 @@ add_checks (JsonBuilder *builder, const Stay *stay)
       json_builder_begin_object (builder);
       wm_json_add_fields (builder, check);
       add_list (builder, "measurements", stay->measurements, "check_id", id);
-      add_list (builder, "remedies", stay->remedies, "check_id", id);
+      add_list (builder, "work", stay->remedies, "check_id", id);
       add_list (builder, "proofs", stay->proofs, "check_id", id);
       json_builder_end_object (builder);
     }

@@ -22,9 +22,9 @@ join_remedies (WmTrade *trade, const WmChecklistItem *item)
   return g_string_free (lines, FALSE);
 }
 
-static WmCheck *
-make_check (WmTrade *trade, const WmChecklistItem *item, const WmId *visit_id,
-            gint64 position)
+WmCheck *
+wm_make_check (WmTrade *trade, const WmChecklistItem *item, const WmId *visit_id,
+               gint64 position)
 {
   WmCheck *check = wm_check_new ();
   WmRecord *record = WM_RECORD (check);
@@ -54,6 +54,6 @@ wm_make_checks (WmTrade *trade, const char *type, const WmId *visit_id)
   const WmPieceType *row = wm_trade_find_piece_type (trade, type);
 
   for (guint i = 0; row != NULL && i < row->n_items; i++)
-    g_ptr_array_add (checks, make_check (trade, row->items[i], visit_id, i));
+    g_ptr_array_add (checks, wm_make_check (trade, row->items[i], visit_id, i));
   return checks;
 }

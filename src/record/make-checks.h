@@ -20,3 +20,7 @@
  *   the tables do not know
  */
 GPtrArray *wm_make_checks (WmTrade *trade, const char *type, const WmId *visit_id);
+
+/* One check more: of an item that the piece's list does not have. (transfer full) */
+WmCheck *wm_make_check (WmTrade *trade, const WmChecklistItem *item, const WmId *visit_id,
+                        gint64 position);
