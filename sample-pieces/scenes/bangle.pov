@@ -11,7 +11,7 @@
 #include "camera.inc"
 #ifndef (Ground) #declare Ground = 7; #end
 #ifndef (Rule) #declare Rule = (View = 2); #end
-#declare Trace = 8;
+#ifndef (Trace) #declare Trace = 8; #end
 #include "light.inc"
 #include "forms.inc"
 #include "metals.inc"
@@ -104,11 +104,18 @@ union {
   // knuckles: three tubes on the pin, outer two on the front half
   #for (K, -1, 1)
     difference {
-      cylinder { -y * 0.80, y * 0.80, 1.30 }
+      union {
+        cylinder { -y * 0.62, y * 0.62, 1.30 }
+        cylinder { -y * 0.80, y * 0.80, 1.12 }
+        torus { 1.12, 0.18 translate y * 0.62 }
+        torus { 1.12, 0.18 translate y * -0.62 }
+      }
       cylinder { -y * 0.9, y * 0.9, 0.50 }
       translate Hinge + y * K * 1.66 + z * (K = 0 ? Hinge_Gap * 0.6 : -0.1) Rose ()
     }
-    box { <0, -0.76, -1.2>, <1.6, 0.76, (K = 0 ? 1.9 : 0.1)> translate Hinge + y * K * 1.66 + z * (K = 0 ? Hinge_Gap : -0.15) Rose () }
+    // its arm to the half it belongs to
+    superellipsoid { <0.18, 0.18> scale <1.0, 0.72, (K = 0 ? 1.35 : 1.1)>
+      translate Hinge + <0.95, 1.66 * K, (K = 0 ? 1.1 + Hinge_Gap : -1.2)> Rose () }
   #end
   union {
     cylinder { y * -2.3, y * (2.5 + Pin_Out), 0.42 }

@@ -10,7 +10,7 @@
 #ifndef (Ground) #declare Ground = 3; #end
 #include "camera.inc"
 #ifndef (Rule) #declare Rule = 1; #end
-#declare Trace = 12;
+#ifndef (Trace) #declare Trace = 12; #end
 #include "light.inc"
 #include "forms.inc"
 #include "metals.inc"

@@ -10,7 +10,7 @@
 #include "camera.inc"
 #ifndef (Ground) #declare Ground = 8; #end
 #ifndef (Rule) #declare Rule = (View = 1); #end
-#declare Trace = 5;
+#ifndef (Trace) #declare Trace = 5; #end
 #include "light.inc"
 #include "forms.inc"
 #include "metals.inc"
