@@ -40,7 +40,7 @@ count_width (const Plan *plan, int n)
 static void
 make_plan (GtkWidget *widget, int width, Plan *plan)
 {
-  int used = MIN (width, MAX_WIDTH), spare;
+  int used = MIN (width, MAX_WIDTH), spare, first;
 
   plan->n = 0;
   for (GtkWidget *child = gtk_widget_get_first_child (widget);
@@ -63,10 +63,12 @@ make_plan (GtkWidget *widget, int width, Plan *plan)
       plan->column[i] = MIN (i, plan->n_columns - 1);
       plan->width[i] = plan->n_columns == 1 ? used : plan->least[plan->column[i]];
     }
-  /* Two columns share what is left; of three the middle one has it. */
+  /* Two columns share what is left, each by its width; of three the middle one has it. */
+  first = plan->n_columns == 2 ? spare * plan->least[0] / (plan->least[0] + plan->least[1])
+                               : 0;
   for (int i = 0; i < plan->n && plan->n_columns > 1; i++)
     if (plan->n_columns == 2)
-      plan->width[i] += plan->column[i] == 0 ? spare / 2 : spare - spare / 2;
+      plan->width[i] += plan->column[i] == 0 ? first : spare - first;
     else if (plan->column[i] == 1)
       plan->width[i] += spare;
 }

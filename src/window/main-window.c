@@ -28,6 +28,7 @@ struct _WmMainWindow
   GtkWidget *pieces_toggle;
   GtkWidget *menu_button;
   GtkWidget *person_button;
+  GtkWidget *report_button;
   GtkStack *titles;
   AdwWindowTitle *title;
   GtkBox *moments_box;
@@ -351,6 +352,7 @@ wm_main_window_class_init (WmMainWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, WmMainWindow, pieces_toggle);
   gtk_widget_class_bind_template_child (widget_class, WmMainWindow, menu_button);
   gtk_widget_class_bind_template_child (widget_class, WmMainWindow, person_button);
+  gtk_widget_class_bind_template_child (widget_class, WmMainWindow, report_button);
   gtk_widget_class_bind_template_child (widget_class, WmMainWindow, titles);
   gtk_widget_class_bind_template_child (widget_class, WmMainWindow, title);
   gtk_widget_class_bind_template_child (widget_class, WmMainWindow, moments_box);
@@ -372,6 +374,7 @@ wm_main_window_init (WmMainWindow *self)
   wm_action_name_widget (self->menu_button, "win.menu");
   wm_action_name_widget (self->pieces_toggle, "win.pieces");
   wm_action_name_widget (self->person_button, "win.now-working");
+  wm_action_name_widget (self->report_button, "win.show-report");
   g_signal_connect_swapped (self->flap, "notify::reveal-flap",
                             G_CALLBACK (on_flap_changed), self);
   g_signal_connect_swapped (self->flap, "notify::folded", G_CALLBACK (on_flap_changed),

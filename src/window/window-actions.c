@@ -6,6 +6,7 @@
 
 #include "window/counter/counter-view.h"
 #include "window/form/form-field.h"
+#include "window/hand-back/report-actions.h"
 #include "window/take-in/take-in-edits.h"
 
 static WmSession *
@@ -85,6 +86,24 @@ on_moment (GSimpleAction *action, GVariant *word, gpointer window)
 }
 
 static void
+on_show_report (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  wm_session_go_to_moment (get_session (window), WM_MOMENT_HAND_BACK);
+}
+
+static void
+on_print_report (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  wm_report_print (GTK_WINDOW (window), get_session (window));
+}
+
+static void
+on_save_report (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  wm_report_save (GTK_WINDOW (window), get_session (window));
+}
+
+static void
 on_undo (GSimpleAction *action, GVariant *parameter, gpointer window)
 {
   if (!wm_form_field_undo_typing (gtk_window_get_focus (window), FALSE))
@@ -116,6 +135,9 @@ static const GActionEntry entries[] = {
   { "earlier-visit", on_earlier_visit },
   { "later-visit", on_later_visit },
   { "moment", on_moment, "s", "''", NULL },
+  { "show-report", on_show_report },
+  { "print-report", on_print_report },
+  { "save-report", on_save_report },
   { "undo", on_undo },
   { "redo", on_redo },
 };
@@ -152,6 +174,9 @@ wm_window_actions_refresh (WmMainWindow *window)
   set_enabled (window, "counter-view", has_visit);
   set_enabled (window, "earlier-visit", has_visit);
   set_enabled (window, "later-visit", has_visit);
+  set_enabled (window, "show-report", has_visit);
+  set_enabled (window, "print-report", has_visit);
+  set_enabled (window, "save-report", has_visit);
   set_enabled (window, "undo", can_write);
   set_enabled (window, "redo", can_write);
 }

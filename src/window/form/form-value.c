@@ -30,6 +30,8 @@ wm_form_kind_get_type (void)
     { WM_FORM_STONE, "WM_FORM_STONE", "stone" },
     { WM_FORM_CUT, "WM_FORM_CUT", "cut" },
     { WM_FORM_CURRENCY, "WM_FORM_CURRENCY", "currency" },
+    { WM_FORM_REMEDY, "WM_FORM_REMEDY", "remedy" },
+    { WM_FORM_TEST, "WM_FORM_TEST", "test" },
     { 0, NULL, NULL },
   };
 
@@ -60,6 +62,10 @@ find_name (WmTrade *trade, WmFormKind kind, const char *key)
     case WM_FORM_CUT:
       cut = wm_trade_find_cut (trade, key);
       return cut == NULL ? NULL : wm_trade_text (cut->name);
+    case WM_FORM_REMEDY:
+    case WM_FORM_TEST:
+      /* Kept in the tables' own words, as checks are; shown in the reader's. */
+      return wm_trade_text (key);
     default:
       return NULL;
     }
@@ -93,6 +99,14 @@ find_key (WmTrade *trade, WmFormKind kind, const char *text)
     for (const WmCut *const *row = wm_trade_list_cuts (trade, NULL); *row; row++)
       if (is_name (text, (*row)->name))
         return (*row)->key;
+  if (kind == WM_FORM_REMEDY)
+    for (const WmRemedyRow *const *row = wm_trade_list_remedies (trade, NULL); *row; row++)
+      if (is_name (text, (*row)->name))
+        return (*row)->name;
+  if (kind == WM_FORM_TEST)
+    for (const WmFinalTest *const *row = wm_trade_list_tests (trade, NULL); *row; row++)
+      if (is_name (text, (*row)->customer))
+        return (*row)->customer;
   return NULL;
 }
 

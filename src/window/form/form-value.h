@@ -21,7 +21,9 @@ typedef enum
   WM_FORM_METAL,   /* key of a metal, or plain words */
   WM_FORM_STONE,   /* key of a stone, or plain words */
   WM_FORM_CUT,     /* key of a cut, or plain words */
-  WM_FORM_CURRENCY
+  WM_FORM_CURRENCY,
+  WM_FORM_REMEDY,  /* name of a remedy of the tables, or plain words */
+  WM_FORM_TEST     /* name of a final test of the tables, or plain words */
 } WmFormKind;
 
 #define WM_TYPE_FORM_KIND (wm_form_kind_get_type ())

@@ -1,4 +1,4 @@
-/* arrival-photos.c: the photos taken on arrival: the first one large, the others under it
+/* arrival-photos.c: photos of one moment: the first one large, the others under it
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -24,10 +24,12 @@ struct _WmArrivalPhotos
   WmThumbnailView *large_view;
   GtkLabel *verdict;
   GtkWidget *empty;
+  GtkLabel *empty_label;
   GtkFlowBox *others;
   GtkWidget *progress;
   GtkProgressBar *progress_bar;
 
+  char *moment;
   WmSession *session;
   GPtrArray *photos;
   WmPhotoImport *import;
@@ -36,13 +38,27 @@ struct _WmArrivalPhotos
   guint n_taken;
 };
 
+enum
+{
+  PROP_0,
+  PROP_MOMENT,
+  N_PROPS
+};
+
+static GParamSpec *props[N_PROPS];
+
 G_DEFINE_FINAL_TYPE (WmArrivalPhotos, wm_arrival_photos, GTK_TYPE_WIDGET)
+
+static const char *
+get_moment (WmArrivalPhotos *self)
+{
+  return self->moment != NULL ? self->moment : WM_PHOTO_BEFORE;
+}
 
 /* ---- showing --------------------------------------------------------------------- */
 
-/* Photos before the work, in order: what was seen on arrival. */
 static GPtrArray *
-list_photos (WmSession *session)
+list_photos (WmArrivalPhotos *self, WmSession *session)
 {
   const WmId *visit_id = wm_session_get_visit_id (session);
   GPtrArray *photos = NULL;
@@ -54,7 +70,7 @@ list_photos (WmSession *session)
     return g_ptr_array_new ();
 
   for (guint i = photos->len; i > 0; i--)
-    if (g_strcmp0 (((WmPhoto *)photos->pdata[i - 1])->moment, WM_PHOTO_BEFORE) != 0)
+    if (g_strcmp0 (((WmPhoto *)photos->pdata[i - 1])->moment, get_moment (self)) != 0)
       g_ptr_array_remove_index (photos, i - 1);
   return photos;
 }
@@ -112,7 +128,7 @@ make_small (WmArrivalPhotos *self, WmPhoto *photo)
 }
 
 static GtkWidget *
-make_add_button (void)
+make_add_button (WmArrivalPhotos *self)
 {
   GtkWidget *button = gtk_button_new ();
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
@@ -121,7 +137,10 @@ make_add_button (void)
   gtk_box_append (GTK_BOX (box), gtk_label_new (_("Add photo")));
   gtk_widget_set_valign (box, GTK_ALIGN_CENTER);
   gtk_button_set_child (GTK_BUTTON (button), box);
-  gtk_actionable_set_action_name (GTK_ACTIONABLE (button), "take-in.add-photo");
+  gtk_actionable_set_action_name (GTK_ACTIONABLE (button),
+                                  g_str_equal (get_moment (self), WM_PHOTO_AFTER)
+                                      ? "proof.add-photo"
+                                      : "take-in.add-photo");
   gtk_widget_set_size_request (button, -1, SMALL_HEIGHT);
   gtk_widget_add_css_class (button, "add-photo");
   gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL,
@@ -139,7 +158,7 @@ show_others (WmArrivalPhotos *self)
   for (guint i = 1; i < self->photos->len; i++)
     gtk_flow_box_append (self->others, make_small (self, self->photos->pdata[i]));
   if (!wm_session_is_read_only (self->session))
-    gtk_flow_box_append (self->others, make_add_button ());
+    gtk_flow_box_append (self->others, make_add_button (self));
   /* Focus belongs to the buttons, not to the places they stand on. */
   for (child = gtk_widget_get_first_child (GTK_WIDGET (self->others)); child != NULL;
        child = gtk_widget_get_next_sibling (child))
@@ -160,7 +179,7 @@ are_same (GPtrArray *a, GPtrArray *b)
 guint
 wm_arrival_photos_show (WmArrivalPhotos *self, WmSession *session)
 {
-  g_autoptr(GPtrArray) photos = list_photos (session);
+  g_autoptr(GPtrArray) photos = list_photos (self, session);
   gboolean same = are_same (self->photos, photos);
 
   g_set_object (&self->session, session);
@@ -196,7 +215,7 @@ on_taken (WmPhotoImport *import, WmPhoto *photo, WmArrivalPhotos *self)
 
   photo->visit_id = self->import_visit_id;
   photo->position = (self->photos == NULL ? 0 : self->photos->len) + self->n_taken++;
-  wm_record_set_text (WM_RECORD (photo), "moment", WM_PHOTO_BEFORE);
+  wm_record_set_text (WM_RECORD (photo), "moment", get_moment (self));
   wm_session_put (self->session, edit, photo);
   wm_session_commit (self->session, edit);
 }
@@ -267,6 +286,33 @@ on_drop (GtkDropTarget *target, const GValue *value, double x, double y,
 /* ---- overrides --------------------------------------------------------------------- */
 
 static void
+wm_arrival_photos_set_property (GObject *object, guint id, const GValue *value,
+                                GParamSpec *pspec)
+{
+  WmArrivalPhotos *self = WM_ARRIVAL_PHOTOS (object);
+  gboolean after;
+
+  if (id != PROP_MOMENT)
+    {
+      G_OBJECT_WARN_INVALID_PROPERTY_ID (object, id, pspec);
+      return;
+    }
+
+  g_free (self->moment);
+  self->moment = g_value_dup_string (value);
+  after = g_strcmp0 (self->moment, WM_PHOTO_AFTER) == 0;
+  gtk_label_set_label (
+      self->empty_label,
+      after ? _("No after photo yet. Take it from the same side as the first.")
+            : _("No photo yet. Drop one here or press Ctrl+O."));
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->others),
+                                  GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  after ? _("Photos after the work")
+                                        : _("Photos taken on arrival"),
+                                  -1);
+}
+
+static void
 wm_arrival_photos_dispose (GObject *object)
 {
   WmArrivalPhotos *self = WM_ARRIVAL_PHOTOS (object);
@@ -279,6 +325,7 @@ wm_arrival_photos_dispose (GObject *object)
   g_clear_object (&self->import);
   gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_ARRIVAL_PHOTOS);
   g_clear_pointer (&self->photos, g_ptr_array_unref);
+  g_clear_pointer (&self->moment, g_free);
   g_clear_object (&self->session);
 
   G_OBJECT_CLASS (wm_arrival_photos_parent_class)->dispose (object);
@@ -290,6 +337,11 @@ wm_arrival_photos_class_init (WmArrivalPhotosClass *klass)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (klass);
 
   G_OBJECT_CLASS (klass)->dispose = wm_arrival_photos_dispose;
+  G_OBJECT_CLASS (klass)->set_property = wm_arrival_photos_set_property;
+  props[PROP_MOMENT]
+      = g_param_spec_string ("moment", NULL, NULL, NULL,
+                             G_PARAM_WRITABLE | G_PARAM_STATIC_STRINGS);
+  g_object_class_install_properties (G_OBJECT_CLASS (klass), N_PROPS, props);
 
   g_type_ensure (WM_TYPE_THUMBNAIL_VIEW);
   gtk_widget_class_set_template_from_resource (widget_class, WM_UI "arrival-photos.ui");
@@ -298,6 +350,7 @@ wm_arrival_photos_class_init (WmArrivalPhotosClass *klass)
   gtk_widget_class_bind_template_child (widget_class, WmArrivalPhotos, large_view);
   gtk_widget_class_bind_template_child (widget_class, WmArrivalPhotos, verdict);
   gtk_widget_class_bind_template_child (widget_class, WmArrivalPhotos, empty);
+  gtk_widget_class_bind_template_child (widget_class, WmArrivalPhotos, empty_label);
   gtk_widget_class_bind_template_child (widget_class, WmArrivalPhotos, others);
   gtk_widget_class_bind_template_child (widget_class, WmArrivalPhotos, progress);
   gtk_widget_class_bind_template_child (widget_class, WmArrivalPhotos, progress_bar);

@@ -1,4 +1,7 @@
-/* arrival-photos.h: the photos taken on arrival: the first one large, the others under it
+/* arrival-photos.h: photos of one moment: the first one large, the others under it
+ *
+ * On the take-in page those taken on arrival, on the proof page those after the work.
+ * Property, for templates: moment (WM_PHOTO_...; "before" unless set).
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */

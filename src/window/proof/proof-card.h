@@ -1,0 +1,25 @@
+/* proof-card.h: one finding after the work: how it is now, and how that was tested
+ *
+ * Without a finding: the final tests of the whole piece.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#pragma once
+
+#include "report/visit-data.h"
+#include "window/session.h"
+
+#define WM_TYPE_PROOF_CARD (wm_proof_card_get_type ())
+G_DECLARE_FINAL_TYPE (WmProofCard, wm_proof_card, WM, PROOF_CARD, GtkWidget)
+
+GtkWidget *wm_proof_card_new (void);
+
+/**
+ * wm_proof_card_show:
+ * @check: (nullable): NULL for the tests of the whole piece
+ * @proofs: (element-type WmProof): those of @check, or of no check
+ * @tests: (element-type WmFinalTest): that fit
+ */
+void wm_proof_card_show (WmProofCard *self, WmSession *session, WmCheck *check,
+                         GPtrArray *proofs, GPtrArray *tests);
+void wm_proof_card_leave (WmProofCard *self);
