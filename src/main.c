@@ -2,11 +2,37 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
+#include <glib/gi18n.h>
 #include <locale.h>
+
+#include "command/command.h"
+#include "wearmark-config.h"
+#include "window/run.h"
+
+/* A program run from its build folder finds its translations by the environment, as it
+ * finds its tables. */
+static void
+set_language (void)
+{
+  const char *folder = g_getenv ("WEARMARK_LOCALE_DIR");
+
+  setlocale (LC_ALL, "");
+  bindtextdomain (GETTEXT_PACKAGE, folder != NULL ? folder : WM_LOCALE_DIR);
+  bind_textdomain_codeset (GETTEXT_PACKAGE, "UTF-8");
+  textdomain (GETTEXT_PACKAGE);
+}
 
 int
 main (int argc, char *argv[])
 {
-  setlocale (LC_ALL, "");
-  return argc > 1 ? 2 : 0;
+  g_autofree char *folder = NULL;
+  int status;
+
+  set_language ();
+  status = wm_command_run (argc, argv, &folder);
+  if (status >= 0)
+    return status;
+
+  /* The words of the command line are used up; what is left is the program's name. */
+  return wm_window_run (1, argv, folder);
 }

@@ -15,9 +15,6 @@ wm_window_run (int argc, char **argv, const char *archive_folder)
 {
   g_autoptr(WmApplication) application = NULL;
 
-  bindtextdomain (GETTEXT_PACKAGE, WM_LOCALE_DIR);
-  bind_textdomain_codeset (GETTEXT_PACKAGE, "UTF-8");
-  textdomain (GETTEXT_PACKAGE);
   g_set_prgname (WM_APP_ID);
   g_set_application_name ("Wearmark");
   wm_ui_register_resource ();
