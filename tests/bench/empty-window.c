@@ -1,0 +1,28 @@
+/* empty-window.c: the peer of starting: an empty libadwaita window
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include <adwaita.h>
+
+static void
+on_activate (GtkApplication *application, gpointer unused)
+{
+  GtkWidget *window = adw_application_window_new (application);
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
+
+  gtk_window_set_title (GTK_WINDOW (window), "Empty");
+  gtk_window_set_default_size (GTK_WINDOW (window), 1280, 800);
+  gtk_box_append (GTK_BOX (box), adw_header_bar_new ());
+  adw_application_window_set_content (ADW_APPLICATION_WINDOW (window), box);
+  gtk_window_present (GTK_WINDOW (window));
+}
+
+int
+main (int argc, char *argv[])
+{
+  g_autoptr (AdwApplication) application
+      = adw_application_new ("org.wearmark.Empty", G_APPLICATION_NON_UNIQUE);
+
+  g_signal_connect (application, "activate", G_CALLBACK (on_activate), NULL);
+  return g_application_run (G_APPLICATION (application), argc, argv);
+}
