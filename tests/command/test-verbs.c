@@ -1,0 +1,444 @@
+/* test-verbs.c: the program itself, called as a person or a script calls it
+ *
+ * Without a display; standard output, standard error and the exit code are looked at.
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include <glib/gstdio.h>
+#include <json-glib/json-glib.h>
+#include <string.h>
+#include <sys/wait.h>
+
+#include "../archive/fixture.h"
+#include "photo/jpeg-out.h"
+#include "photo/pixels.h"
+
+typedef struct
+{
+  int code;
+  char *out;
+  char *err;
+  JsonParser *parser;
+  JsonNode *json; /* of out, or NULL */
+} Run;
+
+static void
+run_clear (Run *run)
+{
+  g_free (run->out);
+  g_free (run->err);
+  g_clear_object (&run->parser);
+}
+
+G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (Run, run_clear)
+
+static Run
+call (Fixture *f, ...)
+{
+  g_autoptr (GPtrArray) argv = g_ptr_array_new ();
+  g_auto (GStrv) env = g_get_environ ();
+  g_autofree char *program
+      = g_build_filename (g_getenv ("WM_BUILD_DIR"), "src", "wearmark", NULL);
+  g_autoptr (GError) error = NULL;
+  Run run = { 0 };
+  int status = 0;
+  const char *word;
+  va_list words;
+
+  env = g_environ_unsetenv (env, "DISPLAY");
+  env = g_environ_unsetenv (env, "WAYLAND_DISPLAY");
+  g_ptr_array_add (argv, program);
+  if (f != NULL)
+    {
+      g_ptr_array_add (argv, (gpointer) "--archive");
+      g_ptr_array_add (argv, f->folder);
+    }
+  va_start (words, f);
+  while ((word = va_arg (words, const char *)) != NULL)
+    g_ptr_array_add (argv, (gpointer) word);
+  va_end (words);
+  g_ptr_array_add (argv, NULL);
+  g_spawn_sync (NULL, (char **) argv->pdata, env, G_SPAWN_DEFAULT, NULL, NULL, &run.out,
+                &run.err, &status, &error);
+  g_assert_no_error (error);
+  g_assert_true (WIFEXITED (status));
+  run.code = WEXITSTATUS (status);
+  run.parser = json_parser_new ();
+  if (json_parser_load_from_data (run.parser, run.out, -1, NULL))
+    run.json = json_parser_get_root (run.parser);
+  return run;
+}
+
+static void
+assert_code (const Run *run, int code)
+{
+  if (run->code != code)
+    g_test_message ("out: %s\nerr: %s", run->out, run->err);
+  g_assert_cmpint (run->code, ==, code);
+  /* A reason when it did not work, silence when it did. */
+  if (code == 0)
+    g_assert_cmpstr (run->err, ==, "");
+  else
+    g_assert_true (g_str_has_prefix (run->err, "wearmark"));
+}
+
+/* The fixture's own archive is closed, so that the program can have it. */
+static void
+add_known_piece (Fixture *f)
+{
+  g_autoptr (WmPerson) owner = fixture_add_person (f, "Zoë Müller");
+  g_autoptr (WmPiece) piece = fixture_add_piece (f, "2026-0151-Q", "Ring with a crown");
+  g_autoptr (WmVisit) visit = fixture_add_visit (f, piece, 1700000000);
+  g_autoptr (WmCheck) check = fixture_add_check (f, visit, "Worn claw", 3);
+
+  g_object_set (piece, "owner-id", fixture_id (owner), NULL);
+  fixture_put (f, "Owner", fixture_id (piece), piece);
+  g_object_unref (fixture_add_piece (f, "2026-0152-R", "Brooch"));
+  g_clear_object (&f->archive);
+}
+
+/* A JPEG of the given size with edges to judge focus by. Caller frees the path. */
+static char *
+write_jpeg (Fixture *f, const char *name, int width, int height)
+{
+  g_autoptr (WmPixels) pixels = wm_pixels_new (width, height);
+  g_autoptr (GBytes) bytes = NULL;
+  char *path = fixture_path (f, name);
+  gsize n = 0;
+  const char *data;
+
+  for (int y = 0; y < height; y++)
+    for (int x = 0; x < width; x++)
+      {
+        guint8 *pixel = pixels->data + (gsize) y * pixels->stride + 4 * (gsize) x;
+
+        pixel[0] = pixel[1] = pixel[2] = (x / 40 + y / 40) % 2 == 0 ? 60 : 190;
+        pixel[3] = 255;
+      }
+  bytes = wm_jpeg_encode (pixels, 90, NULL);
+  data = g_bytes_get_data (bytes, &n);
+  g_assert_true (g_file_set_contents (path, data, (gssize) n, NULL));
+  return path;
+}
+
+static JsonObject *
+get_object (const Run *run)
+{
+  g_assert_nonnull (run->json);
+  g_assert_true (JSON_NODE_HOLDS_OBJECT (run->json));
+  return json_node_get_object (run->json);
+}
+
+/* ---- calling ------------------------------------------------------------------------ */
+
+static void
+test_help (void)
+{
+  static const char *const verbs[] = { "sample", "pieces", "show",    "report", "picture",
+                                       "verify", "photo",  "measure", "reckon" };
+  g_auto (Run) help = call (NULL, "--help", NULL);
+  g_auto (Run) version = call (NULL, "--version", NULL);
+  g_auto (Run) verb = call (NULL, "picture", "-h", NULL);
+
+  assert_code (&help, 0);
+  for (guint i = 0; i < G_N_ELEMENTS (verbs); i++)
+    g_assert_nonnull (strstr (help.out, verbs[i]));
+  assert_code (&version, 0);
+  g_assert_true (g_str_has_prefix (version.out, "wearmark "));
+  assert_code (&verb, 0);
+  g_assert_nonnull (strstr (verb.out, "--photo N"));
+}
+
+static void
+test_wrong_usage (void)
+{
+  g_auto (Run) no_verb = call (NULL, "polish", NULL);
+  g_auto (Run) no_option = call (NULL, "pieces", "--shiny", NULL);
+  g_auto (Run) no_value = call (NULL, "pieces", "--archive", NULL);
+  g_auto (Run) flag_value = call (NULL, "pieces", "--json=yes", NULL);
+  g_auto (Run) too_few = call (NULL, "show", NULL);
+  g_auto (Run) too_many = call (NULL, "verify", "x", NULL);
+  g_auto (Run) no_output = call (NULL, "picture", "2026-0151-Q", "--photo", "1", NULL);
+  g_auto (Run) not_utf8 = call (NULL, "\xff\xfe", NULL);
+  const Run *all[] = { &no_verb, &no_option, &no_value, &flag_value,
+                       &too_few, &too_many,  &no_output, &not_utf8 };
+
+  for (guint i = 0; i < G_N_ELEMENTS (all); i++)
+    {
+      assert_code (all[i], 2);
+      g_assert_cmpstr (all[i]->out, ==, "");
+      g_assert_true (g_utf8_validate (all[i]->err, -1, NULL));
+    }
+}
+
+static void
+test_no_archive (Fixture *f, gconstpointer unused)
+{
+  g_autofree char *absent = fixture_path (f, "absent");
+  g_auto (Run) run = call (NULL, "--archive", absent, "pieces", NULL);
+
+  assert_code (&run, 1);
+  g_assert_nonnull (strstr (run.err, "There is no archive in this folder"));
+  g_assert_false (g_file_test (absent, G_FILE_TEST_EXISTS));
+}
+
+/* ---- pieces and show ------------------------------------------------------------------ */
+
+static void
+test_pieces (Fixture *f, gconstpointer unused)
+{
+  g_auto (Run) all = { 0 };
+  g_auto (Run) some = { 0 };
+  g_auto (Run) none = { 0 };
+  g_auto (Run) text = { 0 };
+  JsonObject *piece;
+
+  add_known_piece (f);
+  all = call (f, "pieces", "--json", NULL);
+  assert_code (&all, 0);
+  g_assert_cmpuint (json_array_get_length (json_node_get_array (all.json)), ==, 2);
+  some = call (f, "--json", "pieces", "crown", "mull", NULL);
+  assert_code (&some, 0);
+  g_assert_cmpuint (json_array_get_length (json_node_get_array (some.json)), ==, 1);
+  piece = json_array_get_object_element (json_node_get_array (some.json), 0);
+  g_assert_cmpstr (json_object_get_string_member (piece, "number"), ==, "2026-0151-Q");
+  g_assert_cmpstr (json_object_get_string_member (piece, "type"), ==, "ring_claw");
+  g_assert_cmpstr (json_object_get_string_member (piece, "owner"), ==, "Zoë Müller");
+  g_assert_cmpstr (json_object_get_string_member (piece, "severity"), ==, "repair");
+  g_assert_cmpstr (json_object_get_string_member (piece, "taken_in_at"), ==,
+                   "2023-11-14T22:13:20Z");
+  none = call (f, "pieces", "--json", "sapphire", NULL);
+  assert_code (&none, 0);
+  g_assert_cmpuint (json_array_get_length (json_node_get_array (none.json)), ==, 0);
+  text = call (f, "pieces", NULL);
+  assert_code (&text, 0);
+  g_assert_nonnull (strstr (text.out, "Zoë Müller"));
+}
+
+static void
+test_show (Fixture *f, gconstpointer unused)
+{
+  g_auto (Run) run = { 0 };
+  g_auto (Run) text = { 0 };
+  g_auto (Run) wrong = { 0 };
+  JsonObject *piece;
+  JsonObject *visit;
+  JsonObject *check;
+
+  add_known_piece (f);
+  run = call (f, "show", "20260151q", "--json", NULL);
+  assert_code (&run, 0);
+  piece = get_object (&run);
+  g_assert_cmpstr (json_object_get_string_member (piece, "description"), ==,
+                   "Ring with a crown");
+  g_assert_true (json_object_get_null_member (piece, "length_mm"));
+  g_assert_cmpstr (json_object_get_string_member (
+                       json_object_get_object_member (piece, "owner"), "name"),
+                   ==, "Zoë Müller");
+  visit = json_array_get_object_element (json_object_get_array_member (piece, "visits"), 0);
+  g_assert_cmpstr (json_object_get_string_member (visit, "taken_in_at"), ==,
+                   "2023-11-14T22:13:20Z");
+  check = json_array_get_object_element (json_object_get_array_member (visit, "checks"), 0);
+  g_assert_cmpstr (json_object_get_string_member (check, "severity"), ==, "repair");
+  g_assert_cmpuint (json_array_get_length (json_object_get_array_member (piece, "history")),
+                    ==, 4);
+  text = call (f, "show", "2026-0151-Q", NULL);
+  assert_code (&text, 0);
+  g_assert_nonnull (strstr (text.out, "Worn claw"));
+  wrong = call (f, "show", "2026-0999-0", NULL);
+  assert_code (&wrong, 1);
+  g_assert_nonnull (strstr (wrong.err, "2026-0999-0"));
+}
+
+/* ---- verify -------------------------------------------------------------------------------- */
+
+static void
+test_verify (Fixture *f, gconstpointer unused)
+{
+  g_autoptr (WmPiece) piece = fixture_add_piece (f, "2026-0151-Q", "Ring");
+  g_autoptr (WmVisit) visit = fixture_add_visit (f, piece, 1000);
+  g_autoptr (WmPhoto) photo = fixture_add_photo (f, visit, 1);
+  g_autofree char *path = wm_archive_photo_path (f->archive, photo);
+  g_auto (Run) sound = { 0 };
+  g_auto (Run) broken = { 0 };
+  JsonArray *problems;
+
+  /* Also while it is open here. */
+  sound = call (f, "verify", "--json", NULL);
+  assert_code (&sound, 0);
+  g_assert_true (json_object_get_boolean_member (get_object (&sound), "sound"));
+  g_assert_cmpint (json_object_get_int_member (get_object (&sound), "photos"), ==, 1);
+  g_unlink (path);
+  broken = call (f, "verify", "--json", NULL);
+  assert_code (&broken, 1);
+  problems = json_object_get_array_member (get_object (&broken), "problems");
+  g_assert_cmpuint (json_array_get_length (problems), ==, 1);
+  g_assert_cmpstr (json_object_get_string_member (
+                       json_array_get_object_element (problems, 0), "code"),
+                   ==, "photo-missing");
+}
+
+/* ---- photos --------------------------------------------------------------------------------- */
+
+static void
+test_photo (Fixture *f, gconstpointer unused)
+{
+  static const char *const keys[]
+      = { "format", "width", "height", "orientation", "focus", "clipped_bright",
+          "clipped_dark", "verdict", "reasons" };
+  g_autofree char *path = write_jpeg (f, "- a\n.jpg", 1600, 1000);
+  g_autofree char *png = fixture_path (f, "upright.png");
+  g_autofree char *empty = fixture_path (f, "empty.jpg");
+  g_autofree char *bytes = NULL;
+  gsize n = 0;
+  g_auto (Run) run = call (NULL, "photo", "--json", "-o", png, "--", path, NULL);
+  g_auto (Run) refused = { 0 };
+
+  assert_code (&run, 0);
+  for (guint i = 0; i < G_N_ELEMENTS (keys); i++)
+    g_assert_true (json_object_has_member (get_object (&run), keys[i]));
+  g_assert_cmpuint (json_object_get_size (get_object (&run)), ==, G_N_ELEMENTS (keys));
+  g_assert_cmpstr (json_object_get_string_member (get_object (&run), "format"), ==, "jpeg");
+  g_assert_cmpint (json_object_get_int_member (get_object (&run), "width"), ==, 1600);
+  g_assert_true (g_file_get_contents (png, &bytes, &n, NULL));
+  g_assert_cmpmem (bytes, 8, "\x89PNG\r\n\x1a\n", 8);
+
+  g_file_set_contents (empty, "", 0, NULL);
+  refused = call (NULL, "photo", empty, NULL);
+  assert_code (&refused, 1);
+  g_assert_nonnull (strstr (refused.err, "empty.jpg"));
+}
+
+/* Read back by pngcheck, which is not ours. */
+static void
+test_picture (Fixture *f, gconstpointer unused)
+{
+  g_autoptr (WmPiece) piece = fixture_add_piece (f, "2026-0151-Q", "Ring");
+  g_autoptr (WmVisit) visit = fixture_add_visit (f, piece, 1000);
+  g_autoptr (WmCheck) check = fixture_add_check (f, visit, "Worn claw", 3);
+  g_autoptr (WmPhoto) photo = wm_photo_new ();
+  g_autoptr (WmMark) mark = NULL;
+  g_autofree char *path = write_jpeg (f, "ring.jpg", 800, 600);
+  g_autofree char *png = fixture_path (f, "out.png");
+  g_autofree char *sha256 = NULL;
+  g_autofree char *facts = NULL;
+  g_auto (Run) run = { 0 };
+  g_auto (Run) beyond = { 0 };
+  gint64 byte_size = 0;
+  const char *argv[] = { "pngcheck", "-ct7v", png, NULL };
+
+  wm_archive_store_photo (f->archive, path, "jpeg", NULL, &sha256, &byte_size, NULL);
+  g_object_set (photo, "visit-id", fixture_id (visit), "moment", WM_PHOTO_BEFORE, "sha256",
+                sha256, "format", "jpeg", "width", (gint64) 800, "height", (gint64) 600,
+                "caption", "From above", "taken-at-s", (gint64) 1700000000, "scale-x1",
+                100.0, "scale-y1", 100.0, "scale-x2", 500.0, "scale-y2", 100.0, "scale-mm",
+                20.0, NULL);
+  fixture_put (f, "Photo", fixture_id (piece), photo);
+  mark = fixture_add_mark (f, photo, check);
+  g_clear_object (&f->archive);
+
+  run = call (f, "picture", "2026-0151-Q", "--photo", "1", "-o", png, NULL);
+  assert_code (&run, 0);
+  if (g_spawn_sync (NULL, (char **) argv, NULL, G_SPAWN_SEARCH_PATH, NULL, NULL, &facts,
+                    NULL, NULL, NULL))
+    {
+      static const char *const wanted[]
+          = { "2026-0151-Q", "From above", "Worn claw", "2023-11-14", "Wearmark",
+              /* 20 mm over 400 px is 20 px a mm: 20000 a metre. */
+              "20000x20000 pixels/meter", "800 x 600" };
+
+      for (guint i = 0; i < G_N_ELEMENTS (wanted); i++)
+        {
+          if (strstr (facts, wanted[i]) == NULL)
+            g_test_message ("%s is not in\n%s", wanted[i], facts);
+          g_assert_nonnull (strstr (facts, wanted[i]));
+        }
+    }
+  else
+    {
+      g_test_skip ("pngcheck is not installed");
+    }
+  beyond = call (f, "picture", "2026-0151-Q", "--photo", "2", "-o", png, NULL);
+  assert_code (&beyond, 1);
+}
+
+/* ---- sample ---------------------------------------------------------------------------------- */
+
+static const char pieces_json[]
+    = "{\"shop\": {\"name\": \"Lanternhouse\", \"people\": [{\"initials\": \"MH\","
+      " \"name\": \"Maren Holt\"}]}, \"pieces\": [{\"owner\": {\"name\": \"Orla\"},"
+      " \"type\": \"ring_claw\", \"metal\": \"au750y\", \"fineness\": 750,"
+      " \"declared\": {\"value\": 4200, \"currency\": \"GBP\"}, \"stones\": [{\"species\":"
+      " \"sapphire\", \"count\": 1}], \"visits\": [{\"taken_in\": \"2025-11-23T09:52+01:00\","
+      " \"by\": \"MH\", \"mass_in_g\": 5.84, \"photos\": [{\"file\": \"ring.jpg\","
+      " \"moment\": \"before\", \"view\": \"top\"}], \"checks\": [{\"item\": \"cl01\","
+      " \"severity\": \"no_wear\", \"place\": [{\"photo\": \"ring.jpg\", \"shape\": \"spot\","
+      " \"points\": [[10.5, 20]]}], \"measured\": {\"value_mm\": 0.35, \"quantity\":"
+      " \"thickness\", \"after_value_mm\": 0.9}, \"remedy\": \"Built up\", \"proof\":"
+      " \"Loupe\", \"after\": \"sound\"}]}]}]}";
+
+static void
+test_sample (Fixture *f, gconstpointer unused)
+{
+  g_autofree char *photo = write_jpeg (f, "ring.jpg", 1600, 1000);
+  g_autofree char *json = fixture_path (f, "pieces.json");
+  g_autofree char *folder = g_path_get_dirname (json);
+  g_auto (Run) filled = { 0 };
+  g_auto (Run) again = { 0 };
+  g_auto (Run) sound = { 0 };
+  g_autoptr (GPtrArray) rows = NULL;
+  g_autoptr (WmPiece) piece = NULL;
+  g_autoptr (GPtrArray) visits = NULL;
+  g_autoptr (GPtrArray) marks = NULL;
+  g_autoptr (GPtrArray) measured = NULL;
+  const WmPieceRow *row;
+
+  g_assert_true (g_file_set_contents (json, pieces_json, -1, NULL));
+  g_setenv ("WM_SAMPLES", folder, TRUE);
+  g_clear_object (&f->archive);
+  filled = call (f, "sample", "--json", NULL);
+  assert_code (&filled, 0);
+  g_assert_cmpint (json_object_get_int_member (get_object (&filled), "pieces"), ==, 1);
+  again = call (f, "sample", NULL);
+  assert_code (&again, 1);
+  g_assert_nonnull (strstr (again.err, "already has pieces"));
+  sound = call (f, "verify", NULL);
+  assert_code (&sound, 0);
+  g_unsetenv ("WM_SAMPLES");
+
+  fixture_reopen (f);
+  rows = wm_archive_search (f->archive, "sapphire ring", WM_PIECES_ON_BENCH, NULL, 0, 10,
+                            NULL);
+  g_assert_cmpuint (rows->len, ==, 1);
+  row = rows->pdata[0];
+  g_assert_true (g_str_has_prefix (row->number, "2025-0001-"));
+  g_assert_cmpstr (row->moment, ==, WM_MOMENT_PROOF);
+  piece = wm_archive_get (f->archive, WM_KIND_PIECE, &row->piece_id, NULL);
+  g_assert_cmpint (piece->declared_minor, ==, 420000);
+  visits = wm_archive_list (f->archive, WM_KIND_VISIT, "piece_id", fixture_id (piece), NULL);
+  g_assert_cmpint (((WmVisit *) visits->pdata[0])->taken_in_at_s, ==, 1763887920);
+  g_assert_cmpint (((WmVisit *) visits->pdata[0])->mass_in_mg, ==, 5840);
+  marks = wm_archive_list_of_visit (f->archive, WM_KIND_MARK,
+                                    fixture_id (visits->pdata[0]), NULL);
+  g_assert_cmpuint (marks->len, ==, 1);
+  g_assert_cmpstr (((WmMark *) marks->pdata[0])->points, ==, "10.5,20");
+  measured = wm_archive_list_of_visit (f->archive, WM_KIND_MEASUREMENT,
+                                       fixture_id (visits->pdata[0]), NULL);
+  g_assert_cmpuint (measured->len, ==, 2);
+}
+
+int
+main (int argc, char *argv[])
+{
+  g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/command/help", test_help);
+  g_test_add_func ("/command/wrong-usage", test_wrong_usage);
+  fixture_add ("/command/no-archive", test_no_archive);
+  fixture_add ("/command/pieces", test_pieces);
+  fixture_add ("/command/show", test_show);
+  fixture_add ("/command/verify", test_verify);
+  fixture_add ("/command/photo", test_photo);
+  fixture_add ("/command/picture", test_picture);
+  fixture_add ("/command/sample", test_sample);
+  return g_test_run ();
+}
