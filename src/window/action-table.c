@@ -5,6 +5,7 @@
 #include "window/action-table.h"
 
 #include <glib/gi18n.h>
+#include <string.h>
 
 /* Number keys with Alt are the moments in their order; plain number keys are left
  * to the severities, which the other hand types on the keypad. */
@@ -201,7 +202,7 @@ static const WmActionRow table[] = {
 
 static const char *const group_titles[WM_N_GROUPS] = {
   N_("Program"), N_("Pieces"), N_("Moments"), N_("Changes"), N_("Papers"),
-  N_("Checklist"), N_("Photos"), N_("Marks"), N_("Counter view"),
+  N_("Checklist (also on the number pad)"), N_("Photos"), N_("Marks"), N_("Counter view"),
 };
 
 const WmActionRow *
@@ -341,6 +342,20 @@ wm_action_make_menu (void)
   return G_MENU_MODEL (menu);
 }
 
+/* The keys to show: those of the number pad go without saying where another key has the
+ * same sign on it. */
+static char *
+pick_shown_keys (const char *keys)
+{
+  g_auto(GStrv) words = g_strsplit (keys, " ", -1);
+  GString *shown = g_string_new (words[0]);
+
+  for (guint i = 1; words[0] != NULL && words[i] != NULL; i++)
+    if (strstr (words[i], "KP_") == NULL && strstr (words[i], "ISO_") == NULL)
+      g_string_append_printf (shown, " %s", words[i]);
+  return g_string_free (shown, FALSE);
+}
+
 /* The overlay has no call for adding groups in GTK 4.8: only a builder fills it. */
 static void
 append_help_group (GString *xml, WmActionGroup group)
@@ -354,7 +369,8 @@ append_help_group (GString *xml, WmActionGroup group)
   for (guint i = 0; i < G_N_ELEMENTS (table); i++)
     if (table[i].group == group)
       {
-        g_autofree char *keys = g_markup_escape_text (table[i].keys, -1);
+        g_autofree char *picked = pick_shown_keys (table[i].keys);
+        g_autofree char *keys = g_markup_escape_text (picked, -1);
         g_autofree char *label = g_markup_escape_text (_(table[i].label), -1);
 
         g_string_append_printf (xml,

@@ -46,20 +46,43 @@ wm_glyph_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, i
   *minimum = *natural = (int)ceil (2 * WM_MARK_REACH * self->radius);
 }
 
+/* Whatever is drawn until the next pop keeps its shape and gets the text's colour. */
+static void
+push_text_colour (GtkWidget *widget, GtkSnapshot *snapshot)
+{
+  GdkRGBA text;
+  graphene_matrix_t keep_alpha;
+  graphene_vec4_t colour;
+
+  gtk_style_context_get_color (gtk_widget_get_style_context (widget), &text);
+  graphene_matrix_init_from_float (
+      &keep_alpha, (float[16]){ 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1 });
+  graphene_vec4_init (&colour, text.red, text.green, text.blue, 0);
+  gtk_snapshot_push_color_matrix (snapshot, &keep_alpha, &colour);
+}
+
 static void
 wm_glyph_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   WmGlyph *self = WM_GLYPH (widget);
   int width = gtk_widget_get_width (widget), height = gtk_widget_get_height (widget);
   graphene_rect_t bounds = GRAPHENE_RECT_INIT (0, 0, width, height);
+  gboolean has_stone = self->severity != WM_SEVERITY_NOT_LOOKED_AT
+                       && self->severity != WM_SEVERITY_NOT_PRESENT;
   WmMarkStyle style;
-  cairo_t *cr = gtk_snapshot_append_cairo (snapshot, &bounds);
+  cairo_t *cr;
 
+  /* Dots without a light ground under them take the colour of the text. */
+  if (!has_stone)
+    push_text_colour (widget, snapshot);
+  cr = gtk_snapshot_append_cairo (snapshot, &bounds);
   wm_mark_style_init (&style);
   style.px = 1.0 / gtk_widget_get_scale_factor (widget);
   wm_mark_draw_glyph (cr, width / 2.0, height / 2.0, self->radius, self->severity,
                       self->number, &style);
   cairo_destroy (cr);
+  if (!has_stone)
+    gtk_snapshot_pop (snapshot);
 }
 
 static void

@@ -91,8 +91,8 @@ add_failure (WmPhotoImport *self, const char *name, const char *reason)
 static char *
 write_texture (Job *job, GError **error)
 {
-  g_autofree char *folder
-      = g_build_filename (wm_archive_get_cache_folder (job->archive), "pasted", NULL);
+  g_autofree char *folder =
+      g_build_filename (wm_archive_get_cache_folder (job->archive), "pasted", NULL);
   g_autofree char *unique = g_uuid_string_random ();
   g_autofree char *file = g_strconcat (unique, ".png", NULL);
   g_autofree char *path = g_build_filename (folder, file, NULL);
@@ -101,8 +101,8 @@ write_texture (Job *job, GError **error)
       || !gdk_texture_save_to_png (job->texture, path))
     {
       g_set_error_literal (error, G_IO_ERROR, G_IO_ERROR_FAILED,
-                           _("The pasted picture could not be written to the disk. "
-                             "Make room and paste it again."));
+                           _ ("The pasted picture could not be written to the disk. "
+                              "Make room and paste it again."));
       return NULL;
     }
   return g_steal_pointer (&path);
@@ -283,8 +283,9 @@ wm_photo_import_add (WmPhotoImport *self, GListModel *files)
 
       if (path == NULL)
         {
-          add_failure (self, name, _("It is not on this computer. Save it here first, "
-                                     "then add it."));
+          add_failure (self, name,
+                       _ ("It is not on this computer. Save it here first, "
+                          "then add it."));
           self->n_total++;
           self->n_done++;
           continue;
@@ -303,7 +304,7 @@ wm_photo_import_add_texture (WmPhotoImport *self, GdkTexture *texture)
   Job *job = g_new0 (Job, 1);
 
   job->texture = g_object_ref (texture);
-  job->name = g_strdup (_("Pasted picture"));
+  job->name = g_strdup (_ ("Pasted picture"));
   add_job (self, job);
   start (self);
 }
@@ -356,16 +357,15 @@ make_failure_row (const WmImportFailure *failure)
 void
 wm_photo_import_show_failures (GtkWindow *parent, GPtrArray *failures, guint n_taken)
 {
-  g_autofree char *heading
-      = g_strdup_printf (ngettext ("%u file was left out", "%u files were left out",
-                                   failures->len),
-                         failures->len);
-  g_autofree char *body
-      = n_taken > 0 ? g_strdup_printf (ngettext ("%u photo came in and is kept.",
-                                                 "%u photos came in and are kept.",
-                                                 n_taken),
-                                       n_taken)
-                    : g_strdup (_("No photo came in. Nothing else was changed."));
+  g_autofree char *heading = g_strdup_printf (
+      ngettext ("%u file was left out", "%u files were left out", failures->len),
+      failures->len);
+  g_autofree char *body =
+      n_taken > 0
+          ? g_strdup_printf (ngettext ("%u photo came in and is kept.",
+                                       "%u photos came in and are kept.", n_taken),
+                             n_taken)
+          : g_strdup (_ ("No photo came in. Nothing else was changed."));
   GtkWidget *dialog = adw_message_dialog_new (parent, heading, body);
   GtkWidget *scroller = gtk_scrolled_window_new ();
   GtkWidget *list = gtk_list_box_new ();
@@ -373,7 +373,7 @@ wm_photo_import_show_failures (GtkWindow *parent, GPtrArray *failures, guint n_t
   gtk_list_box_set_selection_mode (GTK_LIST_BOX (list), GTK_SELECTION_NONE);
   gtk_widget_add_css_class (list, "boxed-list");
   gtk_accessible_update_property (GTK_ACCESSIBLE (list), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _("Files that were left out"), -1);
+                                  _ ("Files that were left out"), -1);
   for (guint i = 0; i < failures->len; i++)
     gtk_list_box_append (GTK_LIST_BOX (list),
                          make_failure_row (g_ptr_array_index (failures, i)));
@@ -384,7 +384,7 @@ wm_photo_import_show_failures (GtkWindow *parent, GPtrArray *failures, guint n_t
   gtk_widget_set_size_request (scroller, 380, -1);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), list);
   adw_message_dialog_set_extra_child (ADW_MESSAGE_DIALOG (dialog), scroller);
-  adw_message_dialog_add_response (ADW_MESSAGE_DIALOG (dialog), "close", _("Close"));
+  adw_message_dialog_add_response (ADW_MESSAGE_DIALOG (dialog), "close", _ ("Close"));
   gtk_window_present (GTK_WINDOW (dialog));
 }
 
@@ -425,7 +425,7 @@ make_filter (void)
 {
   GtkFileFilter *filter = gtk_file_filter_new ();
 
-  gtk_file_filter_set_name (filter, _("Photos"));
+  gtk_file_filter_set_name (filter, _ ("Photos"));
   for (WmPhotoFormat format = WM_PHOTO_JPEG; format <= WM_PHOTO_AVIF; format++)
     gtk_file_filter_add_mime_type (filter, wm_photo_format_mime (format));
   return filter;
@@ -436,7 +436,7 @@ wm_photo_import_choose (GtkWindow *parent, WmPhotosChosen callback, gpointer use
                         GDestroyNotify destroy)
 {
   GtkFileChooserNative *dialog = gtk_file_chooser_native_new (
-      _("Add photos"), parent, GTK_FILE_CHOOSER_ACTION_OPEN, _("Add"), _("Cancel"));
+      _ ("Add photos"), parent, GTK_FILE_CHOOSER_ACTION_OPEN, _ ("Add"), _ ("Cancel"));
   g_autoptr (GtkFileFilter) photos = make_filter ();
   g_autoptr (GtkFileFilter) all = gtk_file_filter_new ();
   Chooser *chooser = g_new0 (Chooser, 1);
@@ -444,7 +444,7 @@ wm_photo_import_choose (GtkWindow *parent, WmPhotosChosen callback, gpointer use
   chooser->callback = callback;
   chooser->user_data = user_data;
   chooser->destroy = destroy;
-  gtk_file_filter_set_name (all, _("All files"));
+  gtk_file_filter_set_name (all, _ ("All files"));
   gtk_file_filter_add_pattern (all, "*");
   gtk_file_chooser_set_select_multiple (GTK_FILE_CHOOSER (dialog), TRUE);
   gtk_file_chooser_add_filter (GTK_FILE_CHOOSER (dialog), photos);

@@ -45,16 +45,16 @@ void wm_photo_import_cancel (WmPhotoImport *self);
 
 gboolean wm_photo_import_is_running (WmPhotoImport *self);
 /* @n_done of @n_total since the last "finished"; name of the file under way, or NULL. */
-const char *wm_photo_import_get_progress (WmPhotoImport *self, guint *n_done,
-                                          guint *n_total);
+const char *
+wm_photo_import_get_progress (WmPhotoImport *self, guint *n_done, guint *n_total);
 
 /* What did not come in since the import began: (element-type WmImportFailure). Valid in
  * "finished", forgotten after it. */
 GPtrArray *wm_photo_import_get_failures (WmPhotoImport *self);
 
 /* Tells which files were left out and why, over @parent. */
-void wm_photo_import_show_failures (GtkWindow *parent, GPtrArray *failures,
-                                    guint n_taken);
+void
+wm_photo_import_show_failures (GtkWindow *parent, GPtrArray *failures, guint n_taken);
 
 /* A file chooser for several photos. @callback gets the files; not called when nothing
  * was chosen. */

@@ -43,11 +43,11 @@ tell_description (WmPhotoPopover *self)
                          ? g_ptr_array_index (self->view_keys, selected)
                          : "";
   g_autofree char *view_copy = g_strdup (view);
-  g_autofree char *caption = g_strdup (gtk_editable_get_text (GTK_EDITABLE (self->caption)));
+  g_autofree char *caption =
+      g_strdup (gtk_editable_get_text (GTK_EDITABLE (self->caption)));
   WmId id = self->id;
 
-  if (g_str_equal (view_copy, self->old_view)
-      && g_str_equal (caption, self->old_caption))
+  if (g_str_equal (view_copy, self->old_view) && g_str_equal (caption, self->old_caption))
     return;
   g_free (self->old_view);
   g_free (self->old_caption);
@@ -92,8 +92,8 @@ make_moments (WmPhotoPopover *self)
   gtk_widget_add_css_class (box, "linked");
   for (guint i = 0; i < G_N_ELEMENTS (moments); i++)
     {
-      GtkWidget *button
-          = gtk_toggle_button_new_with_label (wm_photo_moment_words (moments[i]));
+      GtkWidget *button =
+          gtk_toggle_button_new_with_label (wm_photo_moment_words (moments[i]));
 
       self->moments[i] = GTK_TOGGLE_BUTTON (button);
       if (i > 0)
@@ -119,7 +119,7 @@ static GtkWidget *
 make_buttons (void)
 {
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
-  GtkWidget *remove = gtk_button_new_with_label (_("Remove"));
+  GtkWidget *remove = gtk_button_new_with_label (_ ("Remove"));
 
   gtk_box_append (GTK_BOX (box),
                   make_action_button ("go-previous-symbolic", "photo.step::earlier"));
@@ -150,12 +150,12 @@ wm_photo_popover_class_init (WmPhotoPopoverClass *klass)
 {
   G_OBJECT_CLASS (klass)->finalize = wm_photo_popover_finalize;
 
-  signals[DESCRIBED] = g_signal_new (
-      "described", WM_TYPE_PHOTO_POPOVER, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
-      G_TYPE_NONE, 3, G_TYPE_POINTER, G_TYPE_STRING, G_TYPE_STRING);
-  signals[MOMENT_CHOSEN]
-      = g_signal_new ("moment-chosen", WM_TYPE_PHOTO_POPOVER, G_SIGNAL_RUN_LAST, 0, NULL,
-                      NULL, NULL, G_TYPE_NONE, 2, G_TYPE_POINTER, G_TYPE_STRING);
+  signals[DESCRIBED] =
+      g_signal_new ("described", WM_TYPE_PHOTO_POPOVER, G_SIGNAL_RUN_LAST, 0, NULL, NULL,
+                    NULL, G_TYPE_NONE, 3, G_TYPE_POINTER, G_TYPE_STRING, G_TYPE_STRING);
+  signals[MOMENT_CHOSEN] =
+      g_signal_new ("moment-chosen", WM_TYPE_PHOTO_POPOVER, G_SIGNAL_RUN_LAST, 0, NULL,
+                    NULL, NULL, G_TYPE_NONE, 2, G_TYPE_POINTER, G_TYPE_STRING);
 }
 
 static void
@@ -166,11 +166,11 @@ wm_photo_popover_init (WmPhotoPopover *self)
   self->view_keys = g_ptr_array_new_with_free_func (g_free);
   self->view = GTK_DROP_DOWN (gtk_drop_down_new (NULL, NULL));
   self->caption = GTK_ENTRY (gtk_entry_new ());
-  gtk_entry_set_placeholder_text (self->caption, _("Caption"));
+  gtk_entry_set_placeholder_text (self->caption, _ ("Caption"));
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->caption),
-                                  GTK_ACCESSIBLE_PROPERTY_LABEL, _("Caption"), -1);
+                                  GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Caption"), -1);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->view),
-                                  GTK_ACCESSIBLE_PROPERTY_LABEL, _("View"), -1);
+                                  GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("View"), -1);
   g_signal_connect (self->caption, "activate", G_CALLBACK (on_caption_activated), self);
   g_signal_connect (self, "closed", G_CALLBACK (on_closed), NULL);
   gtk_widget_set_size_request (box, 300, -1);
@@ -198,7 +198,7 @@ fill_views (WmPhotoPopover *self, WmTrade *trade, const char *type, WmPhoto *pho
 
   g_ptr_array_set_size (self->view_keys, 0);
   g_ptr_array_add (self->view_keys, g_strdup (""));
-  gtk_string_list_append (names, _("No standard view"));
+  gtk_string_list_append (names, _ ("No standard view"));
   for (guint i = 0; row != NULL && row->views[i] != NULL; i++)
     {
       const WmView *view = wm_trade_find_view (trade, row->views[i]);

@@ -19,15 +19,16 @@ struct _WmPhotoStrip
   AdwBin parent_instance;
 
   GtkWidget *scroller;
-  GtkWidget *row;      /* everything in it */
+  GtkWidget *row; /* everything in it */
   GtkWidget *sections[3];
   GtkWidget *progress; /* what comes in */
   GtkLabel *progress_label;
   GtkProgressBar *progress_bar;
   WmPhotoPopover *popover;
-  GPtrArray *tiles;    /* WmPhotoTile, borrowed */
+  GPtrArray *tiles; /* WmPhotoTile, borrowed */
   WmTrade *trade;
   char *type;
+  char *shown; /* what the tiles were made for */
   WmRoom room;
 };
 
@@ -48,10 +49,10 @@ const char *
 wm_photo_moment_words (const char *moment)
 {
   if (g_strcmp0 (moment, WM_PHOTO_DURING) == 0)
-    return _("During");
+    return _ ("During");
   if (g_strcmp0 (moment, WM_PHOTO_AFTER) == 0)
-    return _("After");
-  return _("Before");
+    return _ ("After");
+  return _ ("Before");
 }
 
 char *
@@ -62,7 +63,7 @@ wm_photo_title (WmTrade *trade, WmPhoto *photo)
 
   if (words == NULL)
     return g_strdup (wm_photo_moment_words (photo->moment));
-  return g_strdup_printf (_("%s, %s"), wm_photo_moment_words (photo->moment), words);
+  return g_strdup_printf (_ ("%s, %s"), wm_photo_moment_words (photo->moment), words);
 }
 
 /* ---- tiles -------------------------------------------------------------------- */
@@ -107,7 +108,7 @@ on_tile_dropped (WmPhotoTile *tile, WmPhoto *dropped, gboolean behind, WmPhotoSt
 
   if (!wm_id_equal (&id, wm_record_get_id (WM_RECORD (at))))
     g_signal_emit (self, signals[PHOTO_MOVED], 0, &id, at->moment,
-                   (int) at->position + (behind ? 1 : 0));
+                   (int)at->position + (behind ? 1 : 0));
 }
 
 static gboolean
@@ -157,8 +158,8 @@ static void
 add_missing_views (WmPhotoStrip *self, GtkWidget *section, const WmStripPhoto *photos,
                    guint n_photos)
 {
-  const WmPieceType *type
-      = self->trade != NULL ? wm_trade_find_piece_type (self->trade, self->type) : NULL;
+  const WmPieceType *type =
+      self->trade != NULL ? wm_trade_find_piece_type (self->trade, self->type) : NULL;
   g_autoptr (GMenu) menu = g_menu_new ();
   g_autofree char *text = NULL;
   GtkWidget *button, *label;
@@ -187,8 +188,8 @@ add_missing_views (WmPhotoStrip *self, GtkWidget *section, const WmStripPhoto *p
   gtk_menu_button_set_child (GTK_MENU_BUTTON (button), label);
   gtk_menu_button_set_direction (GTK_MENU_BUTTON (button), GTK_ARROW_UP);
   gtk_menu_button_set_menu_model (GTK_MENU_BUTTON (button), G_MENU_MODEL (menu));
-  gtk_widget_set_tooltip_text (button, _("Standard views of this kind of piece that "
-                                         "have no photo yet"));
+  gtk_widget_set_tooltip_text (button, _ ("Standard views of this kind of piece that "
+                                          "have no photo yet"));
   gtk_widget_set_valign (button, GTK_ALIGN_CENTER);
   gtk_widget_add_css_class (button, "flat");
   gtk_box_append (GTK_BOX (section), button);
@@ -206,7 +207,7 @@ make_add_button (WmPhotoStrip *self, const char *moment, gboolean is_large)
   if (is_large && !narrow)
     {
       GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
-      GtkWidget *label = gtk_label_new (_("Add photo"));
+      GtkWidget *label = gtk_label_new (_ ("Add photo"));
 
       gtk_widget_add_css_class (label, "add-label");
       gtk_box_append (GTK_BOX (box), icon);
@@ -253,7 +254,7 @@ fill_section (WmPhotoStrip *self, guint index, WmArchive *archive,
       }
   if (n == 0 && index > 0)
     {
-      GtkWidget *none = gtk_label_new (_("none yet"));
+      GtkWidget *none = gtk_label_new (_ ("none yet"));
 
       gtk_widget_add_css_class (none, "second-line");
       gtk_box_append (GTK_BOX (section), none);
@@ -281,14 +282,41 @@ get_focused (WmPhotoStrip *self, WmId *id)
   return FALSE;
 }
 
+/* Everything the tiles depend on: they are made again only when it differs, so that an
+ * answered check does not disturb them. */
+static char *
+describe (WmPhotoStrip *self, const char *type, const WmStripPhoto *photos,
+          guint n_photos, const WmId *current)
+{
+  GString *text = g_string_new (type);
+  g_autofree char *current_id = current != NULL ? wm_id_to_string (current) : NULL;
+
+  g_string_append_printf (text, " %d %s\n", self->room, current_id);
+  for (guint i = 0; i < n_photos; i++)
+    {
+      WmPhoto *photo = photos[i].photo;
+      g_autofree char *id = wm_id_to_string (wm_record_get_id (WM_RECORD (photo)));
+
+      g_string_append_printf (text, "%s %s %s %s %s %s %u\n", id, photo->sha256,
+                              photo->moment, photo->view, photo->caption, photo->verdict,
+                              photos[i].n_marks);
+    }
+  return g_string_free (text, FALSE);
+}
+
 void
 wm_photo_strip_show (WmPhotoStrip *self, WmArchive *archive, WmTrade *trade,
                      const char *type, const WmStripPhoto *photos, guint n_photos,
                      const WmId *current)
 {
+  g_autofree char *now = describe (self, type, photos, n_photos, current);
   WmId focused;
   gboolean had_focus = get_focused (self, &focused);
 
+  if (g_strcmp0 (now, self->shown) == 0)
+    return;
+  g_free (self->shown);
+  self->shown = g_steal_pointer (&now);
   gtk_popover_popdown (GTK_POPOVER (self->popover));
   self->trade = trade;
   g_free (self->type);
@@ -321,10 +349,10 @@ wm_photo_strip_set_progress (WmPhotoStrip *self, guint n_done, guint n_total,
   gtk_widget_set_visible (self->progress, n_total > 0);
   if (n_total == 0)
     return;
-  text = g_strdup_printf (_("photo %u of %u"), MIN (n_done + 1, n_total), n_total);
+  text = g_strdup_printf (_ ("photo %u of %u"), MIN (n_done + 1, n_total), n_total);
   gtk_label_set_text (self->progress_label, text);
   gtk_widget_set_tooltip_text (GTK_WIDGET (self->progress_label), name);
-  gtk_progress_bar_set_fraction (self->progress_bar, (double) n_done / n_total);
+  gtk_progress_bar_set_fraction (self->progress_bar, (double)n_done / n_total);
 }
 
 /* ---- popover -------------------------------------------------------------------- */
@@ -353,8 +381,8 @@ wm_photo_strip_describe (WmPhotoStrip *self, const WmId *id)
       || !gtk_widget_compute_bounds (GTK_WIDGET (tile), GTK_WIDGET (self), &bounds))
     return;
   gtk_popover_set_pointing_to (GTK_POPOVER (self->popover),
-                               &(GdkRectangle){ bounds.origin.x, bounds.origin.y,
-                                                bounds.size.width, bounds.size.height });
+                               &(GdkRectangle) { bounds.origin.x, bounds.origin.y,
+                                                 bounds.size.width, bounds.size.height });
   wm_photo_popover_show (self->popover, self->trade, self->type,
                          wm_photo_tile_get_photo (tile));
 }
@@ -379,16 +407,16 @@ make_progress (WmPhotoStrip *self)
   self->progress_bar = GTK_PROGRESS_BAR (gtk_progress_bar_new ());
   gtk_widget_set_size_request (GTK_WIDGET (self->progress_bar), 90, -1);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->progress_bar),
-                                  GTK_ACCESSIBLE_PROPERTY_LABEL, _("Photos coming in"),
+                                  GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Photos coming in"),
                                   -1);
   gtk_widget_set_valign (words, GTK_ALIGN_CENTER);
   gtk_box_append (GTK_BOX (words), GTK_WIDGET (self->progress_label));
   gtk_box_append (GTK_BOX (words), GTK_WIDGET (self->progress_bar));
   gtk_widget_set_valign (cancel, GTK_ALIGN_CENTER);
   gtk_widget_add_css_class (cancel, "flat");
-  gtk_widget_set_tooltip_text (cancel, _("Stop: photos already in are kept"));
+  gtk_widget_set_tooltip_text (cancel, _ ("Stop: photos already in are kept"));
   gtk_accessible_update_property (GTK_ACCESSIBLE (cancel), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _("Stop taking photos in"), -1);
+                                  _ ("Stop taking photos in"), -1);
   g_signal_connect (cancel, "clicked", G_CALLBACK (on_cancel_clicked), self);
   gtk_box_append (GTK_BOX (box), words);
   gtk_box_append (GTK_BOX (box), cancel);
@@ -402,11 +430,10 @@ make_section (WmPhotoStrip *self, const char *moment)
   GtkWidget *section = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 9);
   GtkDropTarget *target = gtk_drop_target_new (WM_TYPE_PHOTO, GDK_ACTION_MOVE);
 
-  g_object_set_data (G_OBJECT (target), "moment", (gpointer) moment);
+  g_object_set_data (G_OBJECT (target), "moment", (gpointer)moment);
   g_signal_connect (target, "drop", G_CALLBACK (on_section_dropped), self);
   gtk_widget_add_controller (section, GTK_EVENT_CONTROLLER (target));
-  gtk_accessible_update_property (GTK_ACCESSIBLE (section),
-                                  GTK_ACCESSIBLE_PROPERTY_LABEL,
+  gtk_accessible_update_property (GTK_ACCESSIBLE (section), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   wm_photo_moment_words (moment), -1);
   return section;
 }
@@ -429,6 +456,7 @@ wm_photo_strip_dispose (GObject *object)
   self->popover = NULL;
   g_clear_pointer (&self->tiles, g_ptr_array_unref);
   g_clear_pointer (&self->type, g_free);
+  g_clear_pointer (&self->shown, g_free);
   G_OBJECT_CLASS (wm_photo_strip_parent_class)->dispose (object);
 }
 
@@ -441,18 +469,18 @@ wm_photo_strip_class_init (WmPhotoStripClass *klass)
   widget_class->size_allocate = wm_photo_strip_size_allocate;
   gtk_widget_class_set_css_name (widget_class, "photostrip");
 
-  signals[PHOTO_CHOSEN]
-      = g_signal_new ("photo-chosen", WM_TYPE_PHOTO_STRIP, G_SIGNAL_RUN_LAST, 0, NULL,
-                      NULL, NULL, G_TYPE_NONE, 1, G_TYPE_POINTER);
-  signals[PHOTO_MOVED] = g_signal_new (
-      "photo-moved", WM_TYPE_PHOTO_STRIP, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
-      G_TYPE_NONE, 3, G_TYPE_POINTER, G_TYPE_STRING, G_TYPE_INT);
+  signals[PHOTO_CHOSEN] =
+      g_signal_new ("photo-chosen", WM_TYPE_PHOTO_STRIP, G_SIGNAL_RUN_LAST, 0, NULL, NULL,
+                    NULL, G_TYPE_NONE, 1, G_TYPE_POINTER);
+  signals[PHOTO_MOVED] =
+      g_signal_new ("photo-moved", WM_TYPE_PHOTO_STRIP, G_SIGNAL_RUN_LAST, 0, NULL, NULL,
+                    NULL, G_TYPE_NONE, 3, G_TYPE_POINTER, G_TYPE_STRING, G_TYPE_INT);
   signals[PHOTO_DESCRIBED] = g_signal_new (
       "photo-described", WM_TYPE_PHOTO_STRIP, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
       G_TYPE_NONE, 3, G_TYPE_POINTER, G_TYPE_STRING, G_TYPE_STRING);
-  signals[IMPORT_CANCELLED]
-      = g_signal_new ("import-cancelled", WM_TYPE_PHOTO_STRIP, G_SIGNAL_RUN_LAST, 0, NULL,
-                      NULL, NULL, G_TYPE_NONE, 0);
+  signals[IMPORT_CANCELLED] =
+      g_signal_new ("import-cancelled", WM_TYPE_PHOTO_STRIP, G_SIGNAL_RUN_LAST, 0, NULL,
+                    NULL, NULL, G_TYPE_NONE, 0);
 }
 
 static void

@@ -52,8 +52,8 @@ on_secondary (GtkGestureClick *gesture, int n_press, double x, double y,
 static GdkContentProvider *
 on_drag_prepare (GtkDragSource *source, double x, double y, WmPhotoTile *self)
 {
-  g_autoptr (GdkPaintable) paintable
-      = gtk_widget_paintable_new (GTK_WIDGET (self->thumbnail));
+  g_autoptr (GdkPaintable) paintable =
+      gtk_widget_paintable_new (GTK_WIDGET (self->thumbnail));
 
   gtk_drag_source_set_icon (source, paintable, x, y);
   return gdk_content_provider_new_typed (WM_TYPE_PHOTO, self->photo);
@@ -84,9 +84,9 @@ wm_photo_tile_class_init (WmPhotoTileClass *klass)
                                   NULL, NULL, NULL, G_TYPE_NONE, 0);
   signals[MENU] = g_signal_new ("menu", WM_TYPE_PHOTO_TILE, G_SIGNAL_RUN_LAST, 0, NULL,
                                 NULL, NULL, G_TYPE_NONE, 0);
-  signals[DROPPED]
-      = g_signal_new ("dropped", WM_TYPE_PHOTO_TILE, G_SIGNAL_RUN_LAST, 0, NULL, NULL,
-                      NULL, G_TYPE_NONE, 2, WM_TYPE_PHOTO, G_TYPE_BOOLEAN);
+  signals[DROPPED] =
+      g_signal_new ("dropped", WM_TYPE_PHOTO_TILE, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
+                    G_TYPE_NONE, 2, WM_TYPE_PHOTO, G_TYPE_BOOLEAN);
 }
 
 static void
@@ -111,8 +111,8 @@ wm_photo_tile_init (WmPhotoTile *self)
 {
   GtkWidget *overlay = gtk_overlay_new ();
 
-  self->thumbnail
-      = WM_THUMBNAIL_VIEW (wm_thumbnail_view_new (WM_TILE_WIDTH, WM_TILE_HEIGHT));
+  self->thumbnail =
+      WM_THUMBNAIL_VIEW (wm_thumbnail_view_new (WM_TILE_WIDTH, WM_TILE_HEIGHT));
   self->badge = gtk_label_new (NULL);
   gtk_widget_set_halign (self->badge, GTK_ALIGN_END);
   gtk_widget_set_valign (self->badge, GTK_ALIGN_START);
@@ -137,10 +137,10 @@ wm_photo_tile_init (WmPhotoTile *self)
 static void
 show_verdict (WmPhotoTile *self)
 {
-  gboolean retake = g_strcmp0 (self->photo->verdict, wm_verdict_code (WM_VERDICT_RETAKE))
-                    == 0;
+  gboolean retake =
+      g_strcmp0 (self->photo->verdict, wm_verdict_code (WM_VERDICT_RETAKE)) == 0;
 
-  gtk_label_set_text (GTK_LABEL (self->verdict), _("take again"));
+  gtk_label_set_text (GTK_LABEL (self->verdict), _ ("take again"));
   gtk_widget_set_visible (self->verdict, retake);
 }
 
@@ -148,12 +148,12 @@ WmPhotoTile *
 wm_photo_tile_new (WmArchive *archive, WmPhoto *photo, const char *title, guint n_marks)
 {
   WmPhotoTile *self = g_object_new (WM_TYPE_PHOTO_TILE, NULL);
-  g_autofree char *marks
-      = g_strdup_printf (ngettext ("%u mark", "%u marks", n_marks), n_marks);
+  g_autofree char *marks =
+      g_strdup_printf (ngettext ("%u mark", "%u marks", n_marks), n_marks);
   g_autofree char *verdict = wm_photo_verdict_words (photo);
-  g_autofree char *name
-      = g_strdup_printf ("%s, %s%s%s", title, marks, verdict != NULL ? ", " : "",
-                         verdict != NULL ? verdict : "");
+  g_autofree char *name =
+      g_strdup_printf ("%s, %s%s%s", title, marks, verdict != NULL ? ", " : "",
+                       verdict != NULL ? verdict : "");
   g_autofree char *figure = g_strdup_printf ("%u", n_marks);
 
   self->photo = g_object_ref (photo);

@@ -22,8 +22,8 @@
 #define WM_TYPE_PHOTO_TILE (wm_photo_tile_get_type ())
 G_DECLARE_FINAL_TYPE (WmPhotoTile, wm_photo_tile, WM, PHOTO_TILE, AdwBin)
 
-WmPhotoTile *wm_photo_tile_new (WmArchive *archive, WmPhoto *photo, const char *title,
-                                guint n_marks);
+WmPhotoTile *
+wm_photo_tile_new (WmArchive *archive, WmPhoto *photo, const char *title, guint n_marks);
 WmPhoto *wm_photo_tile_get_photo (WmPhotoTile *self);
 void wm_photo_tile_set_room (WmPhotoTile *self, WmRoom room);
 void wm_photo_tile_set_current (WmPhotoTile *self, gboolean current);

@@ -20,7 +20,7 @@ parse_reasons (const char *words)
       WmJudgement judgement = { .reasons = bit };
       g_autofree const char **codes = wm_judgement_reason_codes (&judgement);
 
-      if (codes[0] != NULL && g_strv_contains ((const char *const *) list, codes[0]))
+      if (codes[0] != NULL && g_strv_contains ((const char *const *)list, codes[0]))
         reasons |= bit;
     }
   return reasons;
@@ -72,7 +72,8 @@ wm_photo_verdict_advice (WmPhoto *photo)
 double
 wm_photo_scale_px_per_mm (WmPhoto *photo)
 {
-  double px = hypot (photo->scale_x2 - photo->scale_x1, photo->scale_y2 - photo->scale_y1);
+  double px =
+      hypot (photo->scale_x2 - photo->scale_x1, photo->scale_y2 - photo->scale_y1);
 
   return photo->scale_mm > 0 && px > 0 ? px / photo->scale_mm : NAN;
 }

@@ -82,7 +82,7 @@ test_numbers_are_never_given_again (void)
   answer (checks, 1, WM_SEVERITY_SOUND);
   g_assert_cmpint (first->number, ==, 1);
   /* Sound has none, until a mark is tied to it. */
-  g_assert_cmpint (((WmCheck *) g_ptr_array_index (checks, 1))->number, ==, WM_UNKNOWN);
+  g_assert_cmpint (((WmCheck *)g_ptr_array_index (checks, 1))->number, ==, WM_UNKNOWN);
   answer (checks, 2, WM_SEVERITY_NO_WEAR);
   g_assert_cmpint (third->number, ==, 2);
 
@@ -91,7 +91,7 @@ test_numbers_are_never_given_again (void)
   g_assert_cmpint (third->number, ==, 2);
   g_assert_true (wm_check_give_number (g_ptr_array_index (checks, 3),
                                        wm_checks_next_number (checks)));
-  g_assert_cmpint (((WmCheck *) g_ptr_array_index (checks, 3))->number, ==, 3);
+  g_assert_cmpint (((WmCheck *)g_ptr_array_index (checks, 3))->number, ==, 3);
   g_assert_false (wm_check_give_number (g_ptr_array_index (checks, 3), 9));
 }
 

@@ -105,8 +105,8 @@ set_up (Fixture *f, gconstpointer unused)
   wm_edit_put (edit, piece);
   wm_edit_put (edit, visit);
   mended = put_check (edit, &f->visit_id, 1, WM_SEVERITY_REPAIR, WM_SEVERITY_SOUND);
-  found = put_check (edit, &f->visit_id, 2, WM_SEVERITY_NO_WEAR,
-                     WM_SEVERITY_NOT_LOOKED_AT);
+  found =
+      put_check (edit, &f->visit_id, 2, WM_SEVERITY_NO_WEAR, WM_SEVERITY_NOT_LOOKED_AT);
   open = put_check (edit, &f->visit_id, WM_UNKNOWN, WM_SEVERITY_NOT_LOOKED_AT,
                     WM_SEVERITY_NOT_LOOKED_AT);
   put_work (edit, mended);
@@ -264,7 +264,7 @@ int
 main (int argc, char *argv[])
 {
   g_test_init (&argc, &argv, NULL);
-#define ADD(path, function) \
+#define ADD(path, function)                                                              \
   g_test_add ("/window/counter/" path, Fixture, NULL, set_up, function, tear_down)
   ADD ("mended", test_mended);
   ADD ("not-mended", test_not_mended_yet);

@@ -28,7 +28,7 @@ test_copy_is_its_own (void)
   a->name = g_strdup ("Mark 1");
   b = wm_mark_value_copy (a);
   g_assert_true (wm_mark_value_equal (a, b));
-  wm_mark_value_move_point (b, 1, (WmPoint){ 31, 10 }, 100, 100);
+  wm_mark_value_move_point (b, 1, (WmPoint) { 31, 10 }, 100, 100);
   g_assert_false (wm_mark_value_equal (a, b));
   assert_point (a, 1, 30, 10);
 }
@@ -38,7 +38,7 @@ test_move_takes_all_points_and_the_pin (void)
 {
   g_autoptr (WmMarkValue) mark = make_outline ();
 
-  wm_mark_value_pin (mark, (WmPoint){ 50, 60 });
+  wm_mark_value_pin (mark, (WmPoint) { 50, 60 });
   wm_mark_value_move (mark, 5, -3, 100, 100);
   assert_point (mark, 0, 15, 7);
   assert_point (mark, 2, 35, 37);
@@ -62,7 +62,7 @@ test_move_point_is_cut_to_the_photo (void)
 {
   g_autoptr (WmMarkValue) mark = make_outline ();
 
-  wm_mark_value_move_point (mark, 1, (WmPoint){ 500, -5 }, 100, 80);
+  wm_mark_value_move_point (mark, 1, (WmPoint) { 500, -5 }, 100, 80);
   assert_point (mark, 1, 100, 0);
 }
 
@@ -72,10 +72,10 @@ test_points_come_and_go (void)
   g_autoptr (WmMarkValue) mark = make_outline ();
 
   g_assert_false (wm_mark_value_remove_point (mark, 0)); /* three are needed */
-  g_assert_true (wm_mark_value_add_point (mark, 2, (WmPoint){ 20, 30 }));
+  g_assert_true (wm_mark_value_add_point (mark, 2, (WmPoint) { 20, 30 }));
   g_assert_cmpuint (mark->points->len, ==, 4);
   assert_point (mark, 3, 20, 30);
-  g_assert_true (wm_mark_value_add_point (mark, 0, (WmPoint){ 20, 10 }));
+  g_assert_true (wm_mark_value_add_point (mark, 0, (WmPoint) { 20, 10 }));
   assert_point (mark, 1, 20, 10);
   g_assert_true (wm_mark_value_remove_point (mark, 4));
   assert_point (mark, 3, 30, 40);
@@ -88,9 +88,9 @@ test_spots_and_spans_keep_their_points (void)
   g_autoptr (WmMarkValue) spot = wm_mark_value_new (WM_SHAPE_SPOT, points, 1);
   g_autoptr (WmMarkValue) span = wm_mark_value_new (WM_SHAPE_SPAN, points, 2);
 
-  g_assert_false (wm_mark_value_add_point (spot, 0, (WmPoint){ 5, 5 }));
+  g_assert_false (wm_mark_value_add_point (spot, 0, (WmPoint) { 5, 5 }));
   g_assert_false (wm_mark_value_remove_point (spot, 0));
-  g_assert_false (wm_mark_value_add_point (span, 0, (WmPoint){ 5, 5 }));
+  g_assert_false (wm_mark_value_add_point (span, 0, (WmPoint) { 5, 5 }));
   g_assert_false (wm_mark_value_remove_point (span, 1));
 }
 
@@ -106,7 +106,7 @@ test_equal_sees_every_part (void)
   b->number = 3;
   g_assert_false (wm_mark_value_equal (a, b));
   b->number = a->number;
-  wm_mark_value_pin (b, (WmPoint){ 1, 2 });
+  wm_mark_value_pin (b, (WmPoint) { 1, 2 });
   g_assert_false (wm_mark_value_equal (a, b));
   wm_mark_value_unpin (b); /* where a loose disc once was says nothing */
   g_assert_true (wm_mark_value_equal (a, b));
@@ -117,8 +117,7 @@ main (int argc, char *argv[])
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/window/mark-value/copy", test_copy_is_its_own);
-  g_test_add_func ("/window/mark-value/move/all",
-                   test_move_takes_all_points_and_the_pin);
+  g_test_add_func ("/window/mark-value/move/all", test_move_takes_all_points_and_the_pin);
   g_test_add_func ("/window/mark-value/move/edge",
                    test_move_stops_at_the_edge_in_one_piece);
   g_test_add_func ("/window/mark-value/move-point", test_move_point_is_cut_to_the_photo);

@@ -14,10 +14,9 @@ test_lengths (void)
   {
     double px_per_mm, expected_mm;
   } cases[] = {
-    { 12.4, 10 },  /* exactly ten fit */
-    { 12.5, 5 },   /* a little less than ten fit */
-    { 62, 2 },     { 63, 1 },    { 124, 1 },
-    { 125, 0.5 },  { 1.2, 100 }, { 700, 0.1 },
+    { 12.4, 10 }, /* exactly ten fit */
+    { 12.5, 5 },  /* a little less than ten fit */
+    { 62, 2 },    { 63, 1 }, { 124, 1 }, { 125, 0.5 }, { 1.2, 100 }, { 700, 0.1 },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (cases); i++)

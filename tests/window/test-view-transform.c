@@ -29,8 +29,8 @@ test_fit (void)
   WmViewTransform t = make (0, 1000, 600);
 
   assert_near (t.zoom, 0.2); /* 600 / 3000 */
-  assert_near (wm_view_transform_to_view (&t, (WmPoint){ 0, 0 }).x, 100);
-  assert_near (wm_view_transform_to_view (&t, (WmPoint){ 4000, 3000 }).y, 600);
+  assert_near (wm_view_transform_to_view (&t, (WmPoint) { 0, 0 }).x, 100);
+  assert_near (wm_view_transform_to_view (&t, (WmPoint) { 4000, 3000 }).y, 600);
 
   t = make (1, 1000, 600);
   assert_near (t.zoom, 0.15); /* 600 / 4000: the long side stands upright */
@@ -54,8 +54,8 @@ test_turns (void)
   for (guint i = 0; i < G_N_ELEMENTS (cases); i++)
     {
       WmViewTransform t = make (cases[i].turns, 1000, 600);
-      WmPoint a = wm_view_transform_to_view (&t, (WmPoint){ 0, 0 });
-      WmPoint b = wm_view_transform_to_view (&t, (WmPoint){ 1000, 0 });
+      WmPoint a = wm_view_transform_to_view (&t, (WmPoint) { 0, 0 });
+      WmPoint b = wm_view_transform_to_view (&t, (WmPoint) { 1000, 0 });
 
       assert_near (a.x, cases[i].x0);
       assert_near (a.y, cases[i].y0);
@@ -74,7 +74,7 @@ test_round_trip (void)
         WmPoint p = { 37.25 + step * 91.5, 12.75 + step * 71.25 };
         WmPoint back;
 
-        wm_view_transform_zoom_at (&t, (WmPoint){ 17.0 * step, 11.0 * step },
+        wm_view_transform_zoom_at (&t, (WmPoint) { 17.0 * step, 11.0 * step },
                                    0.01 * pow (1.22, step), 0.001);
         back = wm_view_transform_to_photo (&t, wm_view_transform_to_view (&t, p));
         g_assert_cmpfloat_with_epsilon (back.x, p.x, 1e-6);
@@ -104,9 +104,9 @@ test_zoom_limits (void)
 {
   WmViewTransform t = make (0, 1000, 600);
 
-  wm_view_transform_zoom_at (&t, (WmPoint){ 500, 300 }, 1e6, 0.2);
+  wm_view_transform_zoom_at (&t, (WmPoint) { 500, 300 }, 1e6, 0.2);
   assert_near (t.zoom, WM_VIEW_ZOOM_MAX);
-  wm_view_transform_zoom_at (&t, (WmPoint){ 500, 300 }, 1e-9, 0.2);
+  wm_view_transform_zoom_at (&t, (WmPoint) { 500, 300 }, 1e-9, 0.2);
   assert_near (t.zoom, 0.2);
   assert_near (wm_view_transform_least_zoom (&t, 1), 0.2);
   assert_near (wm_view_transform_least_zoom (&t, 0.1), 0.1);
@@ -120,8 +120,8 @@ test_pan_follows_and_stops (void)
       WmViewTransform t = make (turns, 1000, 600);
       WmPoint grabbed, now;
 
-      wm_view_transform_zoom_at (&t, (WmPoint){ 500, 300 }, 1, 0.1);
-      grabbed = wm_view_transform_to_photo (&t, (WmPoint){ 400, 200 });
+      wm_view_transform_zoom_at (&t, (WmPoint) { 500, 300 }, 1, 0.1);
+      grabbed = wm_view_transform_to_photo (&t, (WmPoint) { 400, 200 });
       wm_view_transform_pan (&t, 30, -20);
       now = wm_view_transform_to_view (&t, grabbed);
       assert_near (now.x, 430);
@@ -130,9 +130,9 @@ test_pan_follows_and_stops (void)
       /* A hard push: the photo's edge comes in by the slack and no further. */
       wm_view_transform_pan (&t, 1e6, 1e6);
       g_assert_true (wm_view_transform_is_on_photo (
-          &t, (WmPoint){ WM_VIEW_SLACK + 1, WM_VIEW_SLACK + 1 }));
+          &t, (WmPoint) { WM_VIEW_SLACK + 1, WM_VIEW_SLACK + 1 }));
       g_assert_false (wm_view_transform_is_on_photo (
-          &t, (WmPoint){ WM_VIEW_SLACK - 1, WM_VIEW_SLACK - 1 }));
+          &t, (WmPoint) { WM_VIEW_SLACK - 1, WM_VIEW_SLACK - 1 }));
     }
 }
 
@@ -143,7 +143,7 @@ test_small_photo_is_centred (void)
   WmPoint middle;
 
   wm_view_transform_pan (&t, 300, 40);
-  middle = wm_view_transform_to_view (&t, (WmPoint){ 2000, 1500 });
+  middle = wm_view_transform_to_view (&t, (WmPoint) { 2000, 1500 });
   assert_near (middle.x, 500);
   assert_near (middle.y, 300);
 }
@@ -154,11 +154,11 @@ test_turning_keeps_the_middle (void)
   WmViewTransform t = make (0, 1000, 600);
   WmPoint middle;
 
-  wm_view_transform_zoom_at (&t, (WmPoint){ 500, 300 }, 1, 0.1);
+  wm_view_transform_zoom_at (&t, (WmPoint) { 500, 300 }, 1, 0.1);
   for (int i = 0; i < 4; i++)
     {
       wm_view_transform_turn (&t, 1);
-      middle = wm_view_transform_to_photo (&t, (WmPoint){ 500, 300 });
+      middle = wm_view_transform_to_photo (&t, (WmPoint) { 500, 300 });
       assert_near (middle.x, 2000);
       assert_near (middle.y, 1500);
     }

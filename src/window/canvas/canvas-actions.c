@@ -154,8 +154,8 @@ on_remove (GSimpleAction *action, GVariant *parameter, gpointer user_data)
     return;
   if (self->selected_point >= 0)
     {
-      g_autoptr (WmMarkValue) value
-          = wm_mark_value_copy (wm_mark_view_get_value (item->view));
+      g_autoptr (WmMarkValue) value =
+          wm_mark_value_copy (wm_mark_view_get_value (item->view));
 
       /* A chosen point goes alone, as long as the form can spare it. */
       if (wm_mark_value_remove_point (value, self->selected_point))
@@ -203,8 +203,8 @@ direction_of (GVariant *parameter)
 {
   const char *name = g_variant_get_string (parameter, NULL);
 
-  return (WmPoint){ g_str_equal (name, "right") - g_str_equal (name, "left"),
-                    g_str_equal (name, "down") - g_str_equal (name, "up") };
+  return (WmPoint) { g_str_equal (name, "right") - g_str_equal (name, "left"),
+                     g_str_equal (name, "down") - g_str_equal (name, "up") };
 }
 
 static void
@@ -228,15 +228,15 @@ move (WmCanvas *self, GVariant *parameter, double px)
 
   /* Left is left as the photo is held, whole photo px long. */
   step = wm_view_transform_step_to_photo (
-      &self->view, (WmPoint){ direction.x * px * self->view.zoom,
-                              direction.y * px * self->view.zoom });
+      &self->view, (WmPoint) { direction.x * px * self->view.zoom,
+                               direction.y * px * self->view.zoom });
   value = wm_mark_value_copy (wm_mark_view_get_value (item->view));
-  if (self->selected_point >= 0 && (guint) self->selected_point < value->points->len)
+  if (self->selected_point >= 0 && (guint)self->selected_point < value->points->len)
     {
       WmPoint from = wm_mark_value_point (value, self->selected_point);
 
       wm_mark_value_move_point (value, self->selected_point,
-                                (WmPoint){ from.x + step.x, from.y + step.y }, width,
+                                (WmPoint) { from.x + step.x, from.y + step.y }, width,
                                 height);
     }
   else
@@ -313,10 +313,10 @@ enable (WmCanvas *self, const char *name, gboolean enabled)
 void
 wm_canvas_update_actions (WmCanvas *self)
 {
-  static const char *const looking[]
-      = { "zoom-in", "zoom-out", "fit", "true-pixels", "loupe", "move", "move-far" };
-  static const char *const on_mark[]
-      = { "unpin", "menu", "next-point", "previous-point" };
+  static const char *const looking[] = { "zoom-in", "zoom-out", "fit",     "true-pixels",
+                                         "loupe",   "move",     "move-far" };
+  static const char *const on_mark[] = { "unpin", "menu", "next-point",
+                                         "previous-point" };
   gboolean has_photo = self->layer != NULL;
   gboolean marking = has_photo && self->mode == WM_CANVAS_MARKING;
   gboolean has_mark = marking && selected_item (self) != NULL;
@@ -366,7 +366,7 @@ wm_canvas_move_focus (GtkWidget *widget, GtkDirectionType direction)
 {
   WmCanvas *self = WM_CANVAS (widget);
   int step = direction == GTK_DIR_TAB_FORWARD ? 1 : -1;
-  int last = (int) self->items->len - 1;
+  int last = (int)self->items->len - 1;
   int at = focused_index (self);
 
   if ((direction != GTK_DIR_TAB_FORWARD && direction != GTK_DIR_TAB_BACKWARD)

@@ -20,14 +20,14 @@ static void
 show_draft (WmCanvas *self)
 {
   guint n = self->draft_points->len;
-  WmShape shape = self->tool == WM_SHAPE_OUTLINE && n >= 2 ? WM_SHAPE_OUTLINE
-                                                           : WM_SHAPE_LINE;
-  g_autoptr (WmMarkValue) value
-      = wm_mark_value_new (shape, (const WmPoint *) self->draft_points->data, n);
+  WmShape shape =
+      self->tool == WM_SHAPE_OUTLINE && n >= 2 ? WM_SHAPE_OUTLINE : WM_SHAPE_LINE;
+  g_autoptr (WmMarkValue) value =
+      wm_mark_value_new (shape, (const WmPoint *)self->draft_points->data, n);
 
   g_array_append_val (value->points, self->draft_pointer);
   value->is_unconfirmed = TRUE;
-  value->name = g_strdup (_("New mark"));
+  value->name = g_strdup (_ ("New mark"));
   if (self->draft == NULL)
     {
       self->draft = wm_mark_view_new (value);
@@ -59,8 +59,8 @@ wm_canvas_draft_follow (WmCanvas *self, WmPoint photo)
 {
   if (self->draft_points == NULL)
     return;
-  self->draft_pointer = (WmPoint){ CLAMP (photo.x, 0, self->view.photo_width),
-                                   CLAMP (photo.y, 0, self->view.photo_height) };
+  self->draft_pointer = (WmPoint) { CLAMP (photo.x, 0, self->view.photo_width),
+                                    CLAMP (photo.y, 0, self->view.photo_height) };
   show_draft (self);
 }
 
@@ -94,7 +94,7 @@ wm_canvas_draft_finish (WmCanvas *self)
   if (self->draft_points == NULL
       || self->draft_points->len < wm_mark_value_least_points (self->tool))
     return;
-  value = wm_mark_value_new (self->tool, (const WmPoint *) self->draft_points->data,
+  value = wm_mark_value_new (self->tool, (const WmPoint *)self->draft_points->data,
                              self->draft_points->len);
   wm_canvas_draft_cancel (self);
   wm_canvas_emit (self, WM_CANVAS_MARK_ADDED, value);

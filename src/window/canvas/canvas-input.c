@@ -41,10 +41,10 @@ update_hover (WmCanvas *self)
 {
   WmMarkPart part = WM_MARK_PART_NONE;
   int vertex;
-  WmMarkItem *item = self->pointer_inside && !wm_canvas_is_drawing (self)
-                         ? wm_canvas_item_at (self, self->pointer, slack_of (self),
-                                              &part, &vertex)
-                         : NULL;
+  WmMarkItem *item =
+      self->pointer_inside && !wm_canvas_is_drawing (self)
+          ? wm_canvas_item_at (self, self->pointer, slack_of (self), &part, &vertex)
+          : NULL;
   WmId hovered = item != NULL ? wm_mark_view_get_value (item->view)->id : WM_ID_NONE;
   const char *cursor = NULL;
 
@@ -90,9 +90,9 @@ static void
 on_click (WmCanvas *self, WmPoint at)
 {
   guint32 now_ms = gtk_event_controller_get_current_event_time (self->drag);
-  gboolean is_double = self->clicked_at_ms != 0
-                       && now_ms - self->clicked_at_ms < DOUBLE_CLICK_MS && hypot (at.x - self->clicked_at.x, at.y - self->clicked_at.y)
-                              < CLICK_PX;
+  gboolean is_double =
+      self->clicked_at_ms != 0 && now_ms - self->clicked_at_ms < DOUBLE_CLICK_MS
+      && hypot (at.x - self->clicked_at.x, at.y - self->clicked_at.y) < CLICK_PX;
   WmMarkPart part;
   int vertex = -1;
   WmMarkItem *item = wm_canvas_is_drawing (self)
@@ -142,8 +142,8 @@ begin_hold (WmCanvas *self, GtkGestureDrag *gesture)
   WmMarkItem *item = wm_canvas_find_item (self, &self->held_id);
 
   self->held_x = self->held_y = 0;
-  if (button == GDK_BUTTON_PRIMARY && !self->space_down && item != NULL
-      && can_mark (self) && !wm_canvas_is_drawing (self))
+  if (button == GDK_BUTTON_PRIMARY && !self->space_down && item != NULL && can_mark (self)
+      && !wm_canvas_is_drawing (self))
     {
       const WmMarkValue *value = wm_mark_view_get_value (item->view);
       const WmMarkLook *look = wm_mark_view_get_look (item->view);
@@ -165,7 +165,7 @@ drag_mark (WmCanvas *self, double dx, double dy)
 {
   WmMarkItem *item = wm_canvas_find_item (self, &self->held_id);
   g_autoptr (WmMarkValue) value = NULL;
-  WmPoint step = wm_view_transform_step_to_photo (&self->view, (WmPoint){ dx, dy });
+  WmPoint step = wm_view_transform_step_to_photo (&self->view, (WmPoint) { dx, dy });
   double width = self->view.photo_width, height = self->view.photo_height;
 
   if (item == NULL)
@@ -176,8 +176,8 @@ drag_mark (WmCanvas *self, double dx, double dy)
   value = wm_mark_value_copy (self->held_value);
   if (self->hold == WM_HOLD_DISC)
     wm_mark_value_pin (value, wm_view_transform_to_photo (
-                                  &self->view, (WmPoint){ self->held_disc.x + dx,
-                                                          self->held_disc.y + dy }));
+                                  &self->view, (WmPoint) { self->held_disc.x + dx,
+                                                           self->held_disc.y + dy }));
   else if (self->hold == WM_HOLD_FORM)
     wm_mark_value_move (value, step.x, step.y, width, height);
   else
@@ -185,7 +185,7 @@ drag_mark (WmCanvas *self, double dx, double dy)
       WmPoint from = wm_mark_value_point (value, self->held_vertex);
 
       wm_mark_value_move_point (value, self->held_vertex,
-                                (WmPoint){ from.x + step.x, from.y + step.y }, width,
+                                (WmPoint) { from.x + step.x, from.y + step.y }, width,
                                 height);
     }
   wm_canvas_show_value (self, item, value);
@@ -194,17 +194,17 @@ drag_mark (WmCanvas *self, double dx, double dy)
 static void
 on_drag_begin (GtkGestureDrag *gesture, double x, double y, WmCanvas *self)
 {
-  GdkDevice *device = gtk_event_controller_get_current_event_device (
-      GTK_EVENT_CONTROLLER (gesture));
+  GdkDevice *device =
+      gtk_event_controller_get_current_event_device (GTK_EVENT_CONTROLLER (gesture));
   WmPoint at = { x, y };
   WmMarkItem *item;
 
-  self->touching
-      = device != NULL && gdk_device_get_source (device) == GDK_SOURCE_TOUCHSCREEN;
+  self->touching =
+      device != NULL && gdk_device_get_source (device) == GDK_SOURCE_TOUCHSCREEN;
   self->pointer = at;
   self->held_vertex = 0;
-  item = wm_canvas_item_at (self, at, slack_of (self), &self->held_part,
-                            &self->held_vertex);
+  item =
+      wm_canvas_item_at (self, at, slack_of (self), &self->held_part, &self->held_vertex);
   self->held_id = item != NULL ? wm_mark_view_get_value (item->view)->id : WM_ID_NONE;
   self->hold = WM_HOLD_MAYBE;
 }
@@ -215,7 +215,7 @@ on_drag_update (GtkGestureDrag *gesture, double dx, double dy, WmCanvas *self)
   double x = 0, y = 0;
 
   gtk_gesture_drag_get_start_point (gesture, &x, &y);
-  self->pointer = (WmPoint){ x + dx, y + dy };
+  self->pointer = (WmPoint) { x + dx, y + dy };
   if (self->hold == WM_HOLD_MAYBE && hypot (dx, dy) >= CLICK_PX)
     {
       begin_hold (self, gesture);
@@ -259,7 +259,7 @@ on_drag_end (GtkGestureDrag *gesture, double dx, double dy, WmCanvas *self)
         }
     }
   else if (hold == WM_HOLD_MAYBE && button == GDK_BUTTON_PRIMARY && !self->space_down)
-    on_click (self, (WmPoint){ x + dx, y + dy });
+    on_click (self, (WmPoint) { x + dx, y + dy });
   else if (hold == WM_HOLD_MAYBE && button == GDK_BUTTON_SECONDARY
            && !wm_id_is_none (&self->held_id))
     {
@@ -288,10 +288,10 @@ on_drag_cancel (GtkGesture *gesture, GdkEventSequence *sequence, WmCanvas *self)
 static gboolean
 on_scroll (GtkEventControllerScroll *controller, double dx, double dy, WmCanvas *self)
 {
-  GdkModifierType state = gtk_event_controller_get_current_event_state (
-      GTK_EVENT_CONTROLLER (controller));
-  gboolean is_wheel
-      = gtk_event_controller_scroll_get_unit (controller) == GDK_SCROLL_UNIT_WHEEL;
+  GdkModifierType state =
+      gtk_event_controller_get_current_event_state (GTK_EVENT_CONTROLLER (controller));
+  gboolean is_wheel =
+      gtk_event_controller_scroll_get_unit (controller) == GDK_SCROLL_UNIT_WHEEL;
 
   if (self->layer == NULL)
     return GDK_EVENT_PROPAGATE;
@@ -338,7 +338,7 @@ on_motion (GtkEventControllerMotion *controller, double x, double y, WmCanvas *s
   if (self->pointer_inside && self->pointer.x == x && self->pointer.y == y)
     return;
   self->pointer_inside = TRUE;
-  self->pointer = (WmPoint){ x, y };
+  self->pointer = (WmPoint) { x, y };
   if (self->hold == WM_HOLD_NONE)
     update_hover (self);
   if (wm_canvas_is_drawing (self))
@@ -405,8 +405,8 @@ on_loupe_key (GtkEventControllerKey *controller, guint keyval, guint keycode,
     return GDK_EVENT_STOP; /* the keyboard repeats */
   self->loupe_key = self->loupe_on ? WM_LOUPE_KEY_OFF : WM_LOUPE_KEY_ON;
   /* The events' own times: a busy machine is no long press. */
-  self->loupe_key_ms
-      = gtk_event_controller_get_current_event_time (GTK_EVENT_CONTROLLER (controller));
+  self->loupe_key_ms =
+      gtk_event_controller_get_current_event_time (GTK_EVENT_CONTROLLER (controller));
   return GDK_EVENT_PROPAGATE;
 }
 
@@ -414,8 +414,8 @@ static void
 on_loupe_key_up (GtkEventControllerKey *controller, guint keyval, guint keycode,
                  GdkModifierType state, WmCanvas *self)
 {
-  guint32 now_ms
-      = gtk_event_controller_get_current_event_time (GTK_EVENT_CONTROLLER (controller));
+  guint32 now_ms =
+      gtk_event_controller_get_current_event_time (GTK_EVENT_CONTROLLER (controller));
 
   if (gdk_keyval_to_lower (keyval) != GDK_KEY_l)
     return;
@@ -440,8 +440,8 @@ wm_canvas_init_input (WmCanvas *self)
 {
   GtkWidget *widget = GTK_WIDGET (self);
   GtkGesture *drag = gtk_gesture_drag_new (), *pinch = gtk_gesture_zoom_new ();
-  GtkEventController *scroll
-      = gtk_event_controller_scroll_new (GTK_EVENT_CONTROLLER_SCROLL_BOTH_AXES);
+  GtkEventController *scroll =
+      gtk_event_controller_scroll_new (GTK_EVENT_CONTROLLER_SCROLL_BOTH_AXES);
   GtkEventController *motion = gtk_event_controller_motion_new ();
   GtkEventController *key = gtk_event_controller_key_new ();
 

@@ -6,109 +6,8 @@
 
 #include <math.h>
 
-#include "photo/judge.h"
-
 /* Look book, "Motion": 90 ms for a disc finding room. */
 #define DISC_US 90000
-
-/* Grid over the view that says where metal is; a cell is about a disc wide. */
-#define METAL_COLUMNS 48
-#define METAL_ROWS 32
-
-/* Blocks of the focus map of the preview, px of the preview: 2000 / 16 gives finer cells
- * than the grid above. */
-#define DETAIL_BLOCK 16
-
-/* ---- where the metal is --------------------------------------------------- */
-
-/* Runs on a worker. Detail stands for metal: cloth and paper in soft focus have next
- * to none. */
-typedef struct
-{
-  WmPixels *pixels;
-  guint8 *map;
-  int columns, rows;
-} DetailJob;
-
-static void
-detail_job_free (gpointer data)
-{
-  DetailJob *job = data;
-
-  wm_pixels_unref (job->pixels);
-  g_free (job->map);
-  g_free (job);
-}
-
-static void
-find_detail (GTask *task, gpointer source, gpointer data, GCancellable *cancellable)
-{
-  DetailJob *job = data;
-
-  job->map = wm_focus_map (job->pixels, DETAIL_BLOCK, &job->columns, &job->rows);
-  g_task_return_boolean (task, job->map != NULL);
-}
-
-static void
-on_detail_found (GObject *source, GAsyncResult *result, gpointer user_data)
-{
-  WmCanvas *self = WM_CANVAS (source);
-  g_autoptr (WmTileLayer) layer = user_data; /* ref taken at the start */
-  DetailJob *job = g_task_get_task_data (G_TASK (result));
-
-  /* Another photo is shown by now. */
-  if (layer != self->layer || !g_task_propagate_boolean (G_TASK (result), NULL))
-    return;
-  g_free (self->detail);
-  self->detail = g_steal_pointer (&job->map);
-  self->detail_columns = job->columns;
-  self->detail_rows = job->rows;
-  /* Laid out blindly so far: now they can keep off the metal. */
-  for (guint i = 0; i < self->items->len; i++)
-    ((WmMarkItem *) g_ptr_array_index (self->items, i))->has_disc = FALSE;
-  gtk_widget_queue_allocate (GTK_WIDGET (self));
-}
-
-void
-wm_canvas_learn_detail (WmCanvas *self)
-{
-  WmPixels *preview = wm_tile_layer_get_preview (self->layer);
-  g_autoptr (GTask) task = NULL;
-  DetailJob *job;
-
-  if (preview == NULL || self->detail_columns != 0)
-    return;
-  self->detail_columns = -1; /* asked for */
-  job = g_new0 (DetailJob, 1);
-  job->pixels = wm_pixels_ref (preview);
-  task = g_task_new (self, NULL, on_detail_found, g_object_ref (self->layer));
-  g_task_set_task_data (task, job, detail_job_free);
-  g_task_run_in_thread (task, find_detail);
-}
-
-static gboolean
-fill_metal (WmCanvas *self, guint8 metal[METAL_COLUMNS * METAL_ROWS])
-{
-  const WmViewTransform *view = &self->view;
-
-  if (self->detail == NULL)
-    return FALSE;
-  for (int row = 0; row < METAL_ROWS; row++)
-    for (int column = 0; column < METAL_COLUMNS; column++)
-      {
-        WmPoint at = { (column + 0.5) * view->view_width / METAL_COLUMNS,
-                       (row + 0.5) * view->view_height / METAL_ROWS };
-        WmPoint photo = wm_view_transform_to_photo (view, at);
-        int x = floor (photo.x / view->photo_width * self->detail_columns);
-        int y = floor (photo.y / view->photo_height * self->detail_rows);
-
-        metal[row * METAL_COLUMNS + column]
-            = x < 0 || y < 0 || x >= self->detail_columns || y >= self->detail_rows
-                  ? 0
-                  : self->detail[y * self->detail_columns + x];
-      }
-  return TRUE;
-}
 
 /* ---- placing --------------------------------------------------------------- */
 
@@ -124,8 +23,7 @@ points_to_view (WmCanvas *self, const WmMarkValue *value, GArray *points)
 {
   for (guint i = 0; i < value->points->len; i++)
     {
-      WmPoint p
-          = wm_view_transform_to_view (&self->view, wm_mark_value_point (value, i));
+      WmPoint p = wm_view_transform_to_view (&self->view, wm_mark_value_point (value, i));
 
       g_array_append_val (points, p);
     }
@@ -155,8 +53,8 @@ find_covers (WmCanvas *self)
       if (!gtk_widget_get_mapped (cover)
           || !gtk_widget_compute_bounds (cover, GTK_WIDGET (self), &bounds))
         continue;
-      box = (WmLayoutBox){ bounds.origin.x, bounds.origin.y, bounds.size.width,
-                           bounds.size.height };
+      box = (WmLayoutBox) { bounds.origin.x, bounds.origin.y, bounds.size.width,
+                            bounds.size.height };
       g_array_append_val (boxes, box);
     }
   return boxes;
@@ -170,19 +68,19 @@ lay_out (WmCanvas *self, GArray *points, const guint *starts)
   g_autofree WmLayoutMark *marks = g_new0 (WmLayoutMark, self->items->len + 1);
   g_autofree WmMarkItem **laid = g_new0 (WmMarkItem *, self->items->len + 1);
   g_autoptr (GArray) covers = find_covers (self);
-  guint8 metal[METAL_COLUMNS * METAL_ROWS];
+  guint8 metal[WM_METAL_COLUMNS * WM_METAL_ROWS];
   WmLayoutView view = { .width = self->view.view_width,
                         .height = self->view.view_height,
                         .radius = self->radius,
-                        .taken = (const WmLayoutBox *) covers->data,
+                        .taken = (const WmLayoutBox *)covers->data,
                         .n_taken = covers->len };
   guint n = 0;
 
-  if (fill_metal (self, metal))
+  if (wm_canvas_fill_metal (self, metal))
     {
       view.metal = metal;
-      view.metal_columns = METAL_COLUMNS;
-      view.metal_rows = METAL_ROWS;
+      view.metal_columns = WM_METAL_COLUMNS;
+      view.metal_rows = WM_METAL_ROWS;
     }
   for (guint i = 0; i < self->items->len; i++)
     {
@@ -199,9 +97,9 @@ lay_out (WmCanvas *self, GArray *points, const guint *starts)
       mark->n_points = value->points->len;
       mark->has_disc = item->has_disc || value->is_pinned;
       mark->is_pinned = value->is_pinned;
-      mark->disc = value->is_pinned
-                       ? wm_view_transform_to_view (&self->view, value->pin)
-                       : (WmPoint){ own[0].x + item->offset.x, own[0].y + item->offset.y };
+      mark->disc = value->is_pinned ? wm_view_transform_to_view (&self->view, value->pin)
+                                    : (WmPoint) { own[0].x + item->offset.x,
+                                                  own[0].y + item->offset.y };
       laid[n++] = item;
     }
   if (n == 0)
@@ -210,8 +108,8 @@ lay_out (WmCanvas *self, GArray *points, const guint *starts)
   wm_mark_layout (marks, n, &view);
   for (guint i = 0; i < n; i++)
     {
-      laid[i]->offset = (WmPoint){ marks[i].disc.x - marks[i].points[0].x,
-                                   marks[i].disc.y - marks[i].points[0].y };
+      laid[i]->offset = (WmPoint) { marks[i].disc.x - marks[i].points[0].x,
+                                    marks[i].disc.y - marks[i].points[0].y };
       if (!laid[i]->has_disc || marks[i].is_pinned)
         laid[i]->shown = laid[i]->offset;
       laid[i]->has_disc = TRUE;
@@ -266,10 +164,10 @@ start_discs (WmCanvas *self)
     }
   if (!moving || self->disc_tick != 0)
     return;
-  self->discs_began_us = gdk_frame_clock_get_frame_time (
-      gtk_widget_get_frame_clock (GTK_WIDGET (self)));
-  self->disc_tick
-      = gtk_widget_add_tick_callback (GTK_WIDGET (self), on_disc_tick, NULL, NULL);
+  self->discs_began_us =
+      gdk_frame_clock_get_frame_time (gtk_widget_get_frame_clock (GTK_WIDGET (self)));
+  self->disc_tick =
+      gtk_widget_add_tick_callback (GTK_WIDGET (self), on_disc_tick, NULL, NULL);
 }
 
 static guint
@@ -311,8 +209,7 @@ place_draft (WmCanvas *self)
   disc = g_array_index (points, WmPoint, 0);
   disc.x -= 3.5 * self->radius;
   disc.y -= 3.5 * self->radius;
-  place_view (self, self->draft, (const WmPoint *) points->data, disc,
-              WM_MARK_SELECTED);
+  place_view (self, self->draft, (const WmPoint *)points->data, disc, WM_MARK_SELECTED);
 }
 
 void
@@ -440,8 +337,8 @@ wm_canvas_item_at (WmCanvas *self, WmPoint at, double slack, WmMarkPart *part,
     {
       WmMarkItem *item = g_ptr_array_index (self->items, i);
       int at_vertex = -1;
-      WmMarkPart at_part = wm_mark_part_at (wm_mark_view_get_look (item->view), at, slack,
-                                            &at_vertex);
+      WmMarkPart at_part =
+          wm_mark_part_at (wm_mark_view_get_look (item->view), at, slack, &at_vertex);
 
       if (at_part == WM_MARK_PART_NONE || wm_mark_view_get_value (item->view)->is_ghost)
         continue;
@@ -468,12 +365,11 @@ wm_canvas_set_selected (WmCanvas *self, const WmId *id)
       WmMarkItem *item = g_ptr_array_index (self->items, i);
       const WmMarkValue *value = wm_mark_view_get_value (item->view);
 
-      gtk_accessible_update_state (GTK_ACCESSIBLE (item->view),
-                                   GTK_ACCESSIBLE_STATE_PRESSED,
-                                   is_same_id (&value->id, &wanted)
-                                       ? GTK_ACCESSIBLE_TRISTATE_TRUE
-                                       : GTK_ACCESSIBLE_TRISTATE_FALSE,
-                                   -1);
+      gtk_accessible_update_state (
+          GTK_ACCESSIBLE (item->view), GTK_ACCESSIBLE_STATE_PRESSED,
+          is_same_id (&value->id, &wanted) ? GTK_ACCESSIBLE_TRISTATE_TRUE
+                                           : GTK_ACCESSIBLE_TRISTATE_FALSE,
+          -1);
     }
   wm_canvas_update_actions (self);
   gtk_widget_queue_allocate (GTK_WIDGET (self));
@@ -508,7 +404,7 @@ wm_canvas_show_mark (WmCanvas *self, const WmId *id)
     return;
   points = g_array_new (FALSE, FALSE, sizeof (WmPoint));
   points_to_view (self, wm_mark_view_get_value (item->view), points);
-  if (is_in_view (self, (const WmPoint *) points->data, points->len))
+  if (is_in_view (self, (const WmPoint *)points->data, points->len))
     return;
   p = g_array_index (points, WmPoint, 0);
   wm_view_transform_pan (&self->view, self->view.view_width / 2 - p.x,

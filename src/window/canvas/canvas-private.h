@@ -2,6 +2,7 @@
  *
  * canvas.c         the widget: photo, view, drawing
  * canvas-marks.c   marks: widgets, discs, choosing
+ * canvas-metal.c   where the metal is
  * canvas-draft.c   a form in the making
  * canvas-input.c   pointer, touch
  * canvas-actions.c actions and keys
@@ -65,8 +66,8 @@ struct _WmCanvas
   int detail_columns, detail_rows;
   gint64 discs_began_us;
   guint disc_tick;
-  WmMarkView *draft; /* the form being drawn, or NULL */
-  GArray *draft_points; /* WmPoint, photo px */
+  WmMarkView *draft;     /* the form being drawn, or NULL */
+  GArray *draft_points;  /* WmPoint, photo px */
   WmPoint draft_pointer; /* photo px */
 
   /* Pointer (canvas-input.c). */
@@ -77,9 +78,9 @@ struct _WmCanvas
   WmMarkPart held_part;
   WmId held_id;
   int held_vertex;
-  WmMarkValue *held_value; /* as it was when the drag began */
-  WmPoint held_disc;       /* view px, at the beginning */
-  double held_x, held_y;   /* pan so far */
+  WmMarkValue *held_value;  /* as it was when the drag began */
+  WmPoint held_disc;        /* view px, at the beginning */
+  double held_x, held_y;    /* pan so far */
   GtkEventController *drag; /* the widget's own */
   guint32 clicked_at_ms;    /* time of the last click's event; 0: none to pair with */
   WmPoint clicked_at;
@@ -132,14 +133,24 @@ void wm_canvas_init_marks (WmCanvas *self);
 void wm_canvas_clear_marks (WmCanvas *self);
 void wm_canvas_dispose_marks (WmCanvas *self);
 void wm_canvas_place_marks (WmCanvas *self);
-void wm_canvas_learn_detail (WmCanvas *self);
 WmMarkItem *wm_canvas_find_item (WmCanvas *self, const WmId *id);
-WmMarkItem *wm_canvas_item_at (WmCanvas *self, WmPoint at, double slack,
-                               WmMarkPart *part, int *vertex);
+WmMarkItem *wm_canvas_item_at (WmCanvas *self, WmPoint at, double slack, WmMarkPart *part,
+                               int *vertex);
 /* Selects and tells the owner. */
 void wm_canvas_choose (WmCanvas *self, const WmId *id);
 /* Shows a changed value at once, keeping the disc where it is. */
 void wm_canvas_show_value (WmCanvas *self, WmMarkItem *item, const WmMarkValue *value);
+
+/* canvas-metal.c */
+/* Grid over the view that says where metal is; a cell is about a disc wide. */
+#define WM_METAL_COLUMNS 48
+#define WM_METAL_ROWS 32
+
+/* Asks for the map of the shown photo, once its preview is there. */
+void wm_canvas_learn_detail (WmCanvas *self);
+/* FALSE while it is not known. */
+gboolean
+wm_canvas_fill_metal (WmCanvas *self, guint8 metal[WM_METAL_COLUMNS * WM_METAL_ROWS]);
 
 /* canvas-draft.c */
 void wm_canvas_draft_add (WmCanvas *self, WmPoint photo);

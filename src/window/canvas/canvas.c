@@ -45,7 +45,7 @@ wm_canvas_anchor (WmCanvas *self)
 {
   if (self->pointer_inside)
     return self->pointer;
-  return (WmPoint){ self->view.view_width / 2, self->view.view_height / 2 };
+  return (WmPoint) { self->view.view_width / 2, self->view.view_height / 2 };
 }
 
 static void
@@ -101,16 +101,16 @@ static gboolean
 on_zoom_tick (GtkWidget *widget, GdkFrameClock *clock, gpointer user_data)
 {
   WmCanvas *self = WM_CANVAS (widget);
-  double t = (gdk_frame_clock_get_frame_time (clock) - self->zoom_began_us)
-             / (double) ZOOM_US;
+  double t =
+      (gdk_frame_clock_get_frame_time (clock) - self->zoom_began_us) / (double)ZOOM_US;
   double eased;
 
   t = CLAMP (t, 0, 1);
   eased = 1 - pow (1 - t, 3);
-  apply_zoom (self,
-              exp (log (self->zoom_from)
-                   + eased * (log (self->zoom_to) - log (self->zoom_from))),
-              self->zoom_anchor);
+  apply_zoom (
+      self,
+      exp (log (self->zoom_from) + eased * (log (self->zoom_to) - log (self->zoom_from))),
+      self->zoom_anchor);
   if (t < 1)
     return G_SOURCE_CONTINUE;
   self->zoom_tick = 0;
@@ -142,10 +142,10 @@ wm_canvas_zoom_to (WmCanvas *self, double zoom, WmPoint anchor, gboolean animate
   self->zoom_from = self->view.zoom;
   self->zoom_to = zoom;
   self->zoom_anchor = anchor;
-  self->zoom_began_us = gdk_frame_clock_get_frame_time (
-      gtk_widget_get_frame_clock (GTK_WIDGET (self)));
-  self->zoom_tick
-      = gtk_widget_add_tick_callback (GTK_WIDGET (self), on_zoom_tick, NULL, NULL);
+  self->zoom_began_us =
+      gdk_frame_clock_get_frame_time (gtk_widget_get_frame_clock (GTK_WIDGET (self)));
+  self->zoom_tick =
+      gtk_widget_add_tick_callback (GTK_WIDGET (self), on_zoom_tick, NULL, NULL);
 }
 
 void
@@ -172,8 +172,8 @@ fit (WmCanvas *self)
   part.view_width = self->view.view_width;
   part.view_height = self->view.view_height;
   self->view.zoom = wm_view_transform_fit_zoom (&part);
-  self->view.centre = (WmPoint){ self->box[0] + self->box[2] / 2,
-                                 self->box[1] + self->box[3] / 2 };
+  self->view.centre =
+      (WmPoint) { self->box[0] + self->box[2] / 2, self->box[1] + self->box[3] / 2 };
   wm_view_transform_keep_in_sight (&self->view);
 }
 
@@ -231,10 +231,10 @@ wm_canvas_set_layer (WmCanvas *self, WmTileLayer *layer, int turns)
       self->layer = g_object_ref (layer);
       facts = wm_tile_layer_get_facts (layer);
       wm_view_transform_init (&self->view, facts->width, facts->height, turns);
-      self->layer_changed = g_signal_connect (layer, "changed",
-                                              G_CALLBACK (on_layer_changed), self);
-      self->layer_failed = g_signal_connect (layer, "failed",
-                                             G_CALLBACK (on_layer_failed), self);
+      self->layer_changed =
+          g_signal_connect (layer, "changed", G_CALLBACK (on_layer_changed), self);
+      self->layer_failed =
+          g_signal_connect (layer, "failed", G_CALLBACK (on_layer_failed), self);
     }
   self->view.view_width = width;
   self->view.view_height = height;
@@ -416,7 +416,7 @@ wm_canvas_init (WmCanvas *self)
   gtk_widget_set_focusable (GTK_WIDGET (self), TRUE);
   gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _("Photo"), -1);
+                                  _ ("Photo"), -1);
 }
 
 void
@@ -473,5 +473,5 @@ void
 wm_canvas_take_times (WmCanvas *self, WmCanvasTimes *times)
 {
   *times = self->times;
-  self->times = (WmCanvasTimes){ 0 };
+  self->times = (WmCanvasTimes) { 0 };
 }

@@ -77,7 +77,8 @@ gboolean wm_canvas_is_drawing (WmCanvas *self);
 /* (transfer none): to insert as "canvas" where keys and buttons look. */
 GActionGroup *wm_canvas_get_actions (WmCanvas *self);
 
-/* Lets a held L show the loupe only while it is held, wherever in @widget the focus is. */
+/* Lets a held L show the loupe only while it is held, wherever in @widget the focus is.
+ */
 void wm_canvas_watch_loupe_key (WmCanvas *self, GtkWidget *widget);
 
 /* Frames drawn and their longest and total time in snapshot, since the last call. */

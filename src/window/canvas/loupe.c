@@ -29,16 +29,16 @@ snapshot_glass (WmLoupe *self, GtkSnapshot *snapshot)
   double scale = gtk_widget_get_scale_factor (GTK_WIDGET (self));
 
   gsk_rounded_rect_init_from_rect (&round, &bounds, WM_LOUPE_RADIUS);
-  gtk_snapshot_append_outset_shadow (snapshot, &round,
-                                     &(GdkRGBA){ 0, 0, 0, 0.45 }, 0, 2, 0, 10);
+  gtk_snapshot_append_outset_shadow (snapshot, &round, &(GdkRGBA) { 0, 0, 0, 0.45 }, 0, 2,
+                                     0, 10);
   gtk_snapshot_push_rounded_clip (snapshot, &round);
   gtk_snapshot_append_color (snapshot, &mat, &bounds);
   wm_tile_layer_snapshot (self->layer, snapshot, &self->view, scale);
   gtk_snapshot_pop (snapshot);
-  gtk_snapshot_append_border (snapshot, &round, (float[4]){ line, line, line, line },
-                              (GdkRGBA[4]){ light, light, light, light });
-  gtk_snapshot_append_border (snapshot, &round, (float[4]){ thin, thin, thin, thin },
-                              (GdkRGBA[4]){ edge, edge, edge, edge });
+  gtk_snapshot_append_border (snapshot, &round, (float[4]) { line, line, line, line },
+                              (GdkRGBA[4]) { light, light, light, light });
+  gtk_snapshot_append_border (snapshot, &round, (float[4]) { thin, thin, thin, thin },
+                              (GdkRGBA[4]) { edge, edge, edge, edge });
 }
 
 static void
@@ -82,7 +82,7 @@ wm_loupe_init (WmLoupe *self)
 {
   gtk_widget_set_can_target (GTK_WIDGET (self), FALSE);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _("Loupe"), -1);
+                                  _ ("Loupe"), -1);
 }
 
 WmLoupe *
@@ -107,8 +107,8 @@ wm_loupe_look_at (WmLoupe *self, WmTileLayer *layer, const WmViewTransform *view
   self->view = *view;
   self->view.view_width = self->view.view_height = 2 * WM_LOUPE_RADIUS;
   self->view.centre = photo;
-  self->view.zoom
-      = wm_loupe_zoom (view->zoom, gtk_widget_get_scale_factor (GTK_WIDGET (self)));
+  self->view.zoom =
+      wm_loupe_zoom (view->zoom, gtk_widget_get_scale_factor (GTK_WIDGET (self)));
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 

@@ -54,10 +54,9 @@ wm_mark_value_equal (const WmMarkValue *a, const WmMarkValue *b)
 guint
 wm_mark_value_least_points (WmShape shape)
 {
-  static const guint least[] = { [WM_SHAPE_SPOT] = 1,
-                                 [WM_SHAPE_LINE] = 2,
-                                 [WM_SHAPE_OUTLINE] = 3,
-                                 [WM_SHAPE_SPAN] = 2 };
+  static const guint least[] = {
+    [WM_SHAPE_SPOT] = 1, [WM_SHAPE_LINE] = 2, [WM_SHAPE_OUTLINE] = 3, [WM_SHAPE_SPAN] = 2
+  };
 
   return least[shape];
 }
@@ -104,8 +103,8 @@ wm_mark_value_move_point (WmMarkValue *self, guint index, WmPoint to, double wid
 {
   g_return_if_fail (index < self->points->len);
 
-  g_array_index (self->points, WmPoint, index)
-      = (WmPoint){ CLAMP (to.x, 0, width), CLAMP (to.y, 0, height) };
+  g_array_index (self->points, WmPoint, index) =
+      (WmPoint) { CLAMP (to.x, 0, width), CLAMP (to.y, 0, height) };
 }
 
 gboolean

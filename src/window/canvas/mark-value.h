@@ -17,16 +17,16 @@
 
 typedef struct
 {
-  WmId id;          /* none: not in the archive yet */
+  WmId id; /* none: not in the archive yet */
   WmShape shape;
-  GArray *points;   /* WmPoint, photo px */
+  GArray *points; /* WmPoint, photo px */
   gboolean is_pinned;
-  WmPoint pin;      /* photo px, of the disc's middle, when pinned */
+  WmPoint pin; /* photo px, of the disc's middle, when pinned */
   WmSeverity severity;
-  int number;       /* 0: the mark waits for a check */
+  int number;              /* 0: the mark waits for a check */
   gboolean is_ghost;       /* of an earlier visit: looked at, not moved */
   gboolean is_unconfirmed; /* carried over and not yet accepted */
-  char *name;       /* for screen readers: "Mark 2, Worn end ring, repair" */
+  char *name;              /* for screen readers: "Mark 2, Worn end ring, repair" */
 } WmMarkValue;
 
 WmMarkValue *wm_mark_value_new (WmShape shape, const WmPoint *points, guint n_points);
@@ -44,8 +44,8 @@ WmPoint wm_mark_value_point (const WmMarkValue *self, guint index);
 
 /* Moves the whole form by a step in photo px, as far as all of it stays on a photo
  * of @width by @height. A pinned disc goes with it. */
-void wm_mark_value_move (WmMarkValue *self, double dx, double dy, double width,
-                         double height);
+void
+wm_mark_value_move (WmMarkValue *self, double dx, double dy, double width, double height);
 
 /* Moves one point, cut to the photo. */
 void wm_mark_value_move_point (WmMarkValue *self, guint index, WmPoint to, double width,

@@ -39,7 +39,7 @@ is_near (WmPoint a, WmPoint b)
 static WmPoint
 in_box (WmMarkView *self, WmPoint p)
 {
-  return (WmPoint){ p.x - self->box.x, p.y - self->box.y };
+  return (WmPoint) { p.x - self->box.x, p.y - self->box.y };
 }
 
 /* Whether the texture still shows the look. */
@@ -48,10 +48,12 @@ is_painted (WmMarkView *self)
 {
   const WmMarkLook *a = &self->look, *b = &self->painted;
 
-  if (self->texture == NULL || self->painted_scale != gtk_widget_get_scale_factor (GTK_WIDGET (self))
-      || self->box.width != self->painted_width || self->box.height != self->painted_height
-      || a->severity != b->severity || a->shape != b->shape || a->radius != b->radius
-      || a->number != b->number || a->state != b->state || a->n_points != b->n_points
+  if (self->texture == NULL
+      || self->painted_scale != gtk_widget_get_scale_factor (GTK_WIDGET (self))
+      || self->box.width != self->painted_width
+      || self->box.height != self->painted_height || a->severity != b->severity
+      || a->shape != b->shape || a->radius != b->radius || a->number != b->number
+      || a->state != b->state || a->n_points != b->n_points
       || !is_near (in_box (self, a->disc), b->disc))
     return FALSE;
   for (guint i = 0; i < a->n_points; i++)
@@ -83,8 +85,8 @@ static void
 paint (WmMarkView *self)
 {
   int scale = gtk_widget_get_scale_factor (GTK_WIDGET (self));
-  g_autoptr (WmPixels) pixels
-      = wm_pixels_new (self->box.width * scale, self->box.height * scale);
+  g_autoptr (WmPixels) pixels =
+      wm_pixels_new (self->box.width * scale, self->box.height * scale);
   g_autoptr (GBytes) bytes = NULL;
   cairo_surface_t *surface;
   cairo_t *cr;
@@ -106,9 +108,9 @@ paint (WmMarkView *self)
   cairo_surface_destroy (surface);
 
   bytes = wm_pixels_get_bytes (pixels);
-  self->texture = gdk_memory_texture_new (pixels->width, pixels->height,
-                                          GDK_MEMORY_B8G8R8A8_PREMULTIPLIED, bytes,
-                                          pixels->stride);
+  self->texture =
+      gdk_memory_texture_new (pixels->width, pixels->height,
+                              GDK_MEMORY_B8G8R8A8_PREMULTIPLIED, bytes, pixels->stride);
   remember_painted (self, scale);
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
@@ -128,7 +130,7 @@ find_box (WmMarkView *self, double view_width, double view_height)
   y1 = floor (CLAMP (ink[1], -1, view_height));
   x2 = ceil (CLAMP (ink[0] + ink[2], 0, view_width + 1));
   y2 = ceil (CLAMP (ink[1] + ink[3], 0, view_height + 1));
-  self->box = (GtkAllocation){ x1, y1, MAX (x2 - x1, 1), MAX (y2 - y1, 1) };
+  self->box = (GtkAllocation) { x1, y1, MAX (x2 - x1, 1), MAX (y2 - y1, 1) };
 }
 
 static void
@@ -209,13 +211,13 @@ wm_mark_view_set_value (WmMarkView *self, const WmMarkValue *value)
   self->value = copy;
   gtk_widget_set_focusable (GTK_WIDGET (self), !copy->is_ghost);
   if (copy->name != NULL)
-    gtk_accessible_update_property (GTK_ACCESSIBLE (self),
-                                    GTK_ACCESSIBLE_PROPERTY_LABEL, copy->name, -1);
+    gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                    copy->name, -1);
 }
 
 void
-wm_mark_view_place (WmMarkView *self, const WmPoint *points, WmPoint disc,
-                    double radius, guint state, double view_width, double view_height)
+wm_mark_view_place (WmMarkView *self, const WmPoint *points, WmPoint disc, double radius,
+                    guint state, double view_width, double view_height)
 {
   g_array_set_size (self->points, 0);
   g_array_append_vals (self->points, points, self->value->points->len);
@@ -224,14 +226,14 @@ wm_mark_view_place (WmMarkView *self, const WmPoint *points, WmPoint disc,
     state |= WM_MARK_CARRIED;
   if (self->value->is_unconfirmed)
     state |= WM_MARK_UNCONFIRMED;
-  self->look = (WmMarkLook){ .severity = self->value->severity,
-                             .shape = self->value->shape,
-                             .points = (const WmPoint *) self->points->data,
-                             .n_points = self->points->len,
-                             .disc = disc,
-                             .radius = radius,
-                             .number = self->value->number,
-                             .state = state };
+  self->look = (WmMarkLook) { .severity = self->value->severity,
+                              .shape = self->value->shape,
+                              .points = (const WmPoint *)self->points->data,
+                              .n_points = self->points->len,
+                              .disc = disc,
+                              .radius = radius,
+                              .number = self->value->number,
+                              .state = state };
   find_box (self, view_width, view_height);
   if (!is_painted (self))
     paint (self);

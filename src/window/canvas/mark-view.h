@@ -33,9 +33,9 @@ void wm_mark_view_set_value (WmMarkView *self, const WmMarkValue *value);
  *
  * Paints the texture again where the look changed, and says where to allocate.
  */
-void wm_mark_view_place (WmMarkView *self, const WmPoint *points, WmPoint disc,
-                         double radius, guint state, double view_width,
-                         double view_height);
+void
+wm_mark_view_place (WmMarkView *self, const WmPoint *points, WmPoint disc, double radius,
+                    guint state, double view_width, double view_height);
 
 /* Where it is, in the canvas. */
 const WmMarkLook *wm_mark_view_get_look (WmMarkView *self);

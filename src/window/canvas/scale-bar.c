@@ -129,8 +129,8 @@ wm_scale_bar_set_px_per_mm (WmScaleBar *self, double px_per_mm)
   self->length_mm = wm_scale_bar_choose (px_per_mm, LONGEST);
   if (isfinite (self->length_mm))
     {
-      text = g_strdup_printf (_("%g mm"), self->length_mm);
-      name = g_strdup_printf (_("Scale bar, %s"), text);
+      text = g_strdup_printf (_ ("%g mm"), self->length_mm);
+      name = g_strdup_printf (_ ("Scale bar, %s"), text);
       gtk_label_set_text (GTK_LABEL (self->label), text);
       gtk_accessible_update_property (GTK_ACCESSIBLE (self),
                                       GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);

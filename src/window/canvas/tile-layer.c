@@ -66,7 +66,7 @@ tile_free (gpointer data)
 static gpointer
 tile_key (int level, int column, int row)
 {
-  return GUINT_TO_POINTER (1u + ((guint) level << 16 | (guint) row << 8 | (guint) column));
+  return GUINT_TO_POINTER (1u + ((guint)level << 16 | (guint)row << 8 | (guint)column));
 }
 
 static GdkTexture *
@@ -135,9 +135,9 @@ drop_old (WmTileLayer *self)
 
       g_hash_table_iter_init (&iter, self->textures);
       while (g_hash_table_iter_next (&iter, &key, &value))
-        if (((Tile *) value)->used_at < oldest_at)
+        if (((Tile *)value)->used_at < oldest_at)
           {
-            oldest_at = ((Tile *) value)->used_at;
+            oldest_at = ((Tile *)value)->used_at;
             oldest = key;
           }
       if (oldest == NULL)
@@ -233,9 +233,9 @@ ask_for_range (WmTileLayer *self, const Range *range, GHashTable *wanted)
 
         if (use_tile (self, range->level, column, row))
           continue;
-        g_hash_table_insert (wanted, tile_key (range->level, column, row),
-                             GINT_TO_POINTER (in_view ? priority
-                                                      : priority + RING_PRIORITY));
+        g_hash_table_insert (
+            wanted, tile_key (range->level, column, row),
+            GINT_TO_POINTER (in_view ? priority : priority + RING_PRIORITY));
       }
 }
 
@@ -284,8 +284,7 @@ place_texture (GtkSnapshot *snapshot, GdkTexture *texture, const WmViewTransform
                             &GRAPHENE_POINT_INIT ((x1 + x2) / 2, (y1 + y2) / 2));
     gtk_snapshot_rotate (snapshot, 90 * view->turns);
     gtk_snapshot_append_texture (
-        snapshot, texture,
-        &GRAPHENE_RECT_INIT (-width / 2, -height / 2, width, height));
+        snapshot, texture, &GRAPHENE_RECT_INIT (-width / 2, -height / 2, width, height));
     gtk_snapshot_restore (snapshot);
   }
 }
@@ -307,8 +306,7 @@ place_level (WmTileLayer *self, GtkSnapshot *snapshot, const WmViewTransform *vi
   for (int row = range.first_row; row <= range.last_row; row++)
     for (int column = range.first_column; column <= range.last_column; column++)
       {
-        Tile *tile
-            = g_hash_table_lookup (self->textures, tile_key (level, column, row));
+        Tile *tile = g_hash_table_lookup (self->textures, tile_key (level, column, row));
         int x = column * WM_TILE, y = row * WM_TILE;
         double photo[4] = { x * sx, y * sy, MIN (WM_TILE, width - x) * sx,
                             MIN (WM_TILE, height - y) * sy };
@@ -340,9 +338,9 @@ wm_tile_layer_class_init (WmTileLayerClass *klass)
 
   signals[CHANGED] = g_signal_new ("changed", WM_TYPE_TILE_LAYER, G_SIGNAL_RUN_LAST, 0,
                                    NULL, NULL, NULL, G_TYPE_NONE, 0);
-  signals[FAILED] = g_signal_new ("failed", WM_TYPE_TILE_LAYER, G_SIGNAL_RUN_LAST, 0,
-                                  NULL, NULL, NULL, G_TYPE_NONE, 1,
-                                  G_TYPE_ERROR | G_SIGNAL_TYPE_STATIC_SCOPE);
+  signals[FAILED] =
+      g_signal_new ("failed", WM_TYPE_TILE_LAYER, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
+                    G_TYPE_NONE, 1, G_TYPE_ERROR | G_SIGNAL_TYPE_STATIC_SCOPE);
 }
 
 static void
@@ -380,8 +378,8 @@ wm_tile_layer_get_preview (WmTileLayer *self)
 }
 
 void
-wm_tile_layer_want (WmTileLayer *self, const WmViewTransform *const *views,
-                    guint n_views, double scale)
+wm_tile_layer_want (WmTileLayer *self, const WmViewTransform *const *views, guint n_views,
+                    double scale)
 {
   g_autoptr (GHashTable) wanted = g_hash_table_new (NULL, NULL);
   GHashTableIter iter;

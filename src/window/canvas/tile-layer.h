@@ -26,7 +26,8 @@ WmTileLayer *wm_tile_layer_new (const char *path, const char *sha256,
 
 const WmPhotoFacts *wm_tile_layer_get_facts (WmTileLayer *self);
 
-/* (nullable) (transfer none): the whole photo at about WM_PREVIEW px, when it is ready. */
+/* (nullable) (transfer none): the whole photo at about WM_PREVIEW px, when it is ready.
+ */
 WmPixels *wm_tile_layer_get_preview (WmTileLayer *self);
 
 /**
@@ -45,5 +46,5 @@ void wm_tile_layer_snapshot (WmTileLayer *self, GtkSnapshot *snapshot,
                              const WmViewTransform *view, double scale);
 
 /* Whether every tile that @view needs is ready: for tests and timing. */
-gboolean wm_tile_layer_is_complete (WmTileLayer *self, const WmViewTransform *view,
-                                    double scale);
+gboolean
+wm_tile_layer_is_complete (WmTileLayer *self, const WmViewTransform *view, double scale);

@@ -13,11 +13,11 @@ turn (WmPoint p, int turns)
   switch (turns & 3)
     {
     case 1:
-      return (WmPoint){ -p.y, p.x };
+      return (WmPoint) { -p.y, p.x };
     case 2:
-      return (WmPoint){ -p.x, -p.y };
+      return (WmPoint) { -p.x, -p.y };
     case 3:
-      return (WmPoint){ p.y, -p.x };
+      return (WmPoint) { p.y, -p.x };
     default:
       return p;
     }
@@ -46,37 +46,36 @@ void
 wm_view_transform_init (WmViewTransform *self, double photo_width, double photo_height,
                         int turns)
 {
-  *self = (WmViewTransform){ .photo_width = MAX (photo_width, 1),
-                             .photo_height = MAX (photo_height, 1),
-                             .turns = turns & 3,
-                             .zoom = 1 };
-  self->centre = (WmPoint){ self->photo_width / 2, self->photo_height / 2 };
+  *self = (WmViewTransform) { .photo_width = MAX (photo_width, 1),
+                              .photo_height = MAX (photo_height, 1),
+                              .turns = turns & 3,
+                              .zoom = 1 };
+  self->centre = (WmPoint) { self->photo_width / 2, self->photo_height / 2 };
 }
 
 WmPoint
 wm_view_transform_to_view (const WmViewTransform *self, WmPoint photo)
 {
-  WmPoint d = turn (
-      (WmPoint){ photo.x - self->centre.x, photo.y - self->centre.y }, self->turns);
+  WmPoint d = turn ((WmPoint) { photo.x - self->centre.x, photo.y - self->centre.y },
+                    self->turns);
 
-  return (WmPoint){ self->view_width / 2 + d.x * self->zoom,
-                    self->view_height / 2 + d.y * self->zoom };
+  return (WmPoint) { self->view_width / 2 + d.x * self->zoom,
+                     self->view_height / 2 + d.y * self->zoom };
 }
 
 WmPoint
 wm_view_transform_to_photo (const WmViewTransform *self, WmPoint view)
 {
   WmPoint d = wm_view_transform_step_to_photo (
-      self,
-      (WmPoint){ view.x - self->view_width / 2, view.y - self->view_height / 2 });
+      self, (WmPoint) { view.x - self->view_width / 2, view.y - self->view_height / 2 });
 
-  return (WmPoint){ self->centre.x + d.x, self->centre.y + d.y };
+  return (WmPoint) { self->centre.x + d.x, self->centre.y + d.y };
 }
 
 WmPoint
 wm_view_transform_step_to_photo (const WmViewTransform *self, WmPoint step_view)
 {
-  return turn ((WmPoint){ step_view.x / self->zoom, step_view.y / self->zoom },
+  return turn ((WmPoint) { step_view.x / self->zoom, step_view.y / self->zoom },
                4 - self->turns);
 }
 
@@ -84,9 +83,9 @@ void
 wm_view_transform_box_to_view (const WmViewTransform *self, const double photo[4],
                                double view[4])
 {
-  WmPoint a = wm_view_transform_to_view (self, (WmPoint){ photo[0], photo[1] });
+  WmPoint a = wm_view_transform_to_view (self, (WmPoint) { photo[0], photo[1] });
   WmPoint b = wm_view_transform_to_view (
-      self, (WmPoint){ photo[0] + photo[2], photo[1] + photo[3] });
+      self, (WmPoint) { photo[0] + photo[2], photo[1] + photo[3] });
 
   view[0] = MIN (a.x, b.x);
   view[1] = MIN (a.y, b.y);
@@ -98,9 +97,9 @@ void
 wm_view_transform_box_to_photo (const WmViewTransform *self, const double view[4],
                                 double photo[4])
 {
-  WmPoint a = wm_view_transform_to_photo (self, (WmPoint){ view[0], view[1] });
+  WmPoint a = wm_view_transform_to_photo (self, (WmPoint) { view[0], view[1] });
   WmPoint b = wm_view_transform_to_photo (
-      self, (WmPoint){ view[0] + view[2], view[1] + view[3] });
+      self, (WmPoint) { view[0] + view[2], view[1] + view[3] });
 
   photo[0] = MIN (a.x, b.x);
   photo[1] = MIN (a.y, b.y);
@@ -129,7 +128,7 @@ void
 wm_view_transform_fit (WmViewTransform *self)
 {
   self->zoom = wm_view_transform_fit_zoom (self);
-  self->centre = (WmPoint){ self->photo_width / 2, self->photo_height / 2 };
+  self->centre = (WmPoint) { self->photo_width / 2, self->photo_height / 2 };
 }
 
 void
@@ -149,7 +148,7 @@ wm_view_transform_zoom_at (WmViewTransform *self, WmPoint anchor, double zoom,
 void
 wm_view_transform_pan (WmViewTransform *self, double dx, double dy)
 {
-  WmPoint step = wm_view_transform_step_to_photo (self, (WmPoint){ dx, dy });
+  WmPoint step = wm_view_transform_step_to_photo (self, (WmPoint) { dx, dy });
 
   self->centre.x -= step.x;
   self->centre.y -= step.y;

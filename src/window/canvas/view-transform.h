@@ -25,13 +25,13 @@
 
 typedef struct
 {
-  double photo_width;  /* photo px, upright */
+  double photo_width; /* photo px, upright */
   double photo_height;
-  double view_width;   /* view px */
+  double view_width; /* view px */
   double view_height;
-  int turns;           /* 0 to 3 quarter turns clockwise */
-  double zoom;         /* view px per photo px, above 0 */
-  WmPoint centre;      /* the photo px at the middle of the view */
+  int turns;      /* 0 to 3 quarter turns clockwise */
+  double zoom;    /* view px per photo px, above 0 */
+  WmPoint centre; /* the photo px at the middle of the view */
 } WmViewTransform;
 
 /* A photo of this size, whole, in a view of no size yet. */

@@ -27,8 +27,7 @@ wm_counter_photo_box (const WmPoint *points, guint n_points, double width, doubl
       top = MIN (top, points[i].y);
       bottom = MAX (bottom, points[i].y);
     }
-  side = MAX (MAX (right - left, bottom - top) * ROOM,
-              LEAST_SHARE * MIN (width, height));
+  side = MAX (MAX (right - left, bottom - top) * ROOM, LEAST_SHARE * MIN (width, height));
   side = MIN (side, MIN (width, height));
   box[0] = CLAMP ((left + right - side) / 2, 0, width - side);
   box[1] = CLAMP ((top + bottom - side) / 2, 0, height - side);
@@ -52,8 +51,7 @@ static GPtrArray *
 make_values (WmVisitData *data, const WmFinding *finding, WmPhoto *photo, gboolean after)
 {
   GPtrArray *marks = after ? finding->after : finding->before;
-  GPtrArray *values
-      = g_ptr_array_new_with_free_func ((GDestroyNotify) wm_mark_value_free);
+  GPtrArray *values = g_ptr_array_new_with_free_func ((GDestroyNotify)wm_mark_value_free);
 
   for (guint i = 0; i < marks->len; i++)
     {
@@ -65,10 +63,9 @@ make_values (WmVisitData *data, const WmFinding *finding, WmPhoto *photo, gboole
       if (!wm_id_equal (&mark->photo_id, wm_record_get_id (WM_RECORD (photo)))
           || points == NULL || points->len < wm_mark_value_least_points (shape))
         continue;
-      value = wm_mark_value_new (shape, (const WmPoint *) points->data, points->len);
+      value = wm_mark_value_new (shape, (const WmPoint *)points->data, points->len);
       value->id = *wm_record_get_id (WM_RECORD (mark));
-      value->severity
-          = after ? finding->check->after_severity : finding->check->severity;
+      value->severity = after ? finding->check->after_severity : finding->check->severity;
       value->number = MAX (finding->check->number, 0);
       g_ptr_array_add (values, value);
     }
@@ -97,8 +94,7 @@ wm_counter_photo_show (WmCanvas *canvas, WmVisitData *data, const char *cache_fo
   g_autoptr (GArray) points = NULL;
   double box[4];
 
-  if (finding == NULL
-      || !wm_visit_data_find_place (data, finding, moment, &photo, &mark))
+  if (finding == NULL || !wm_visit_data_find_place (data, finding, moment, &photo, &mark))
     {
       load (canvas, data, cache_folder, wm_visit_data_find_overview (data, moment));
       return;
@@ -111,7 +107,7 @@ wm_counter_photo_show (WmCanvas *canvas, WmVisitData *data, const char *cache_fo
   points = wm_points_parse (mark->points);
   if (points == NULL)
     return;
-  wm_counter_photo_box ((const WmPoint *) points->data, points->len, photo->width,
+  wm_counter_photo_box ((const WmPoint *)points->data, points->len, photo->width,
                         photo->height, box);
   wm_canvas_show_box (canvas, box);
 }

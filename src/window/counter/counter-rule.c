@@ -70,7 +70,7 @@ wm_counter_rule_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   gtk_style_context_get_color (gtk_widget_get_style_context (widget), &colour);
   for (guint i = 0; i < self->buttons->len; i++)
     {
-      double x = get_first_x (self, width) + (int) i * DISC_STEP;
+      double x = get_first_x (self, width) + (int)i * DISC_STEP;
 
       wm_gauge_rule_line (snapshot, from, x - BUTTON / 2.0 + 4, y, &colour);
       from = x + BUTTON / 2.0 - 4;
@@ -79,7 +79,9 @@ wm_counter_rule_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   for (int i = 0; i <= n; i++)
     {
       double x = i * (width - 1.0) / n;
-      int length = i % 10 == 0 ? WM_TICK_LONG : i % 5 == 0 ? WM_TICK_MIDDLE : WM_TICK_SHORT;
+      int length = i % 10 == 0  ? WM_TICK_LONG
+                   : i % 5 == 0 ? WM_TICK_MIDDLE
+                                : WM_TICK_SHORT;
 
       if (!is_under_disc (self, width, x))
         wm_gauge_rule_tick (snapshot, x, y, length, &colour);
@@ -96,7 +98,7 @@ wm_counter_rule_measure (GtkWidget *widget, GtkOrientation orientation, int for_
   WmCounterRule *self = WM_COUNTER_RULE (widget);
 
   if (orientation == GTK_ORIENTATION_HORIZONTAL)
-    *minimum = *natural = MAX ((int) self->buttons->len * DISC_STEP, 100);
+    *minimum = *natural = MAX ((int)self->buttons->len * DISC_STEP, 100);
   else
     *minimum = *natural = self->buttons->len > 0 ? BUTTON : WM_TICK_LONG + 2;
   for (guint i = 0; i < self->buttons->len; i++)
@@ -111,7 +113,7 @@ wm_counter_rule_size_allocate (GtkWidget *widget, int width, int height, int bas
 
   for (guint i = 0; i < self->buttons->len; i++)
     {
-      GtkAllocation box = { get_first_x (self, width) + (int) i * DISC_STEP - BUTTON / 2,
+      GtkAllocation box = { get_first_x (self, width) + (int)i * DISC_STEP - BUTTON / 2,
                             height / 2 - BUTTON / 2, BUTTON, BUTTON };
 
       gtk_widget_size_allocate (g_ptr_array_index (self->buttons, i), &box, -1);
@@ -124,7 +126,7 @@ on_clicked (GtkButton *button, WmCounterRule *self)
   guint index;
 
   if (g_ptr_array_find (self->buttons, button, &index))
-    g_signal_emit (self, signals[CHOSEN], 0, (int) index);
+    g_signal_emit (self, signals[CHOSEN], 0, (int)index);
 }
 
 static void

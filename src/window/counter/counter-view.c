@@ -17,7 +17,8 @@
 #include "window/inspection/wire-section.h"
 #include "window/resource.h"
 
-/* How long Escape is held to leave: the length of a deliberate press, well above a tap. */
+/* How long Escape is held to leave: the length of a deliberate press, well above a tap.
+ */
 #define LEAVE_MS 1000
 
 /* A finger on the head of the page leaves it too, without a keyboard: long enough that
@@ -51,7 +52,8 @@ struct _WmCounterView
 
 G_DEFINE_FINAL_TYPE (WmCounterView, wm_counter_view, GTK_TYPE_WINDOW)
 
-/* ---- showing ------------------------------------------------------------------------ */
+/* ---- showing ------------------------------------------------------------------------
+ */
 
 static void
 set_text (GtkLabel *label, char *text)
@@ -108,7 +110,7 @@ show_finding (WmCounterView *self, const WmFinding *finding)
 
   set_text (self->tests, wm_counter_tests (self->language, finding));
   gtk_label_set_text (self->tests_title,
-                      wm_say (self->language, N_("How we tested it")));
+                      wm_say (self->language, N_ ("How we tested it")));
   gtk_widget_set_visible (GTK_WIDGET (self->tests_title),
                           gtk_widget_get_visible (GTK_WIDGET (self->tests)));
 }
@@ -132,7 +134,7 @@ show_rest (WmCounterView *self)
                          WM_PHOTO_AFTER);
   gtk_widget_set_visible (self->after_box, wm_canvas_get_layer (self->after) != NULL);
 
-  gtk_label_set_text (self->tests_title, wm_say (self->language, N_("Not looked at")));
+  gtk_label_set_text (self->tests_title, wm_say (self->language, N_ ("Not looked at")));
   gtk_widget_set_visible (GTK_WIDGET (self->tests_title), *open != '\0');
   set_text (self->tests, g_steal_pointer (&open));
 }
@@ -148,7 +150,7 @@ list_page_names (WmCounterView *self)
                                           g_ptr_array_index (self->data->findings, i)));
   g_ptr_array_add (names, wm_counter_rest_title (self->language, self->data));
   g_ptr_array_add (names, NULL);
-  return (char **) g_ptr_array_free (names, FALSE);
+  return (char **)g_ptr_array_free (names, FALSE);
 }
 
 static void
@@ -159,12 +161,12 @@ show_place (WmCounterView *self)
   g_autofree char *place = NULL;
 
   if (self->page < n)
-    place = g_strdup_printf (wm_say (self->language, N_("Finding %u of %u")),
+    place = g_strdup_printf (wm_say (self->language, N_ ("Finding %u of %u")),
                              self->page + 1, n);
   gtk_label_set_text (self->place, place != NULL ? place : "");
   gtk_widget_set_visible (GTK_WIDGET (self->rule), n > 0);
-  wm_counter_rule_set (self->rule, self->data->findings,
-                       (const char *const *) names, self->page);
+  wm_counter_rule_set (self->rule, self->data->findings, (const char *const *)names,
+                       self->page);
 }
 
 guint
@@ -199,13 +201,14 @@ wm_counter_view_show_page (WmCounterView *self, guint page)
 static void
 step (WmCounterView *self, int by)
 {
-  int page = (int) self->page + by;
+  int page = (int)self->page + by;
 
   if (page >= 0)
     wm_counter_view_show_page (self, page);
 }
 
-/* ---- going from finding to finding ---------------------------------------------------- */
+/* ---- going from finding to finding ----------------------------------------------------
+ */
 
 static void
 next_action (GtkWidget *widget, const char *name, GVariant *parameter)
@@ -233,7 +236,8 @@ on_released (GtkGestureClick *gesture, int n_press, double x, double y,
   step (self, x < gtk_widget_get_width (GTK_WIDGET (self)) / 4.0 ? -1 : 1);
 }
 
-/* ---- leaving -------------------------------------------------------------------------- */
+/* ---- leaving --------------------------------------------------------------------------
+ */
 
 static void
 leave (WmCounterView *self)
@@ -305,7 +309,8 @@ wm_counter_view_close_request (GtkWindow *window)
   return GTK_WINDOW_CLASS (wm_counter_view_parent_class)->close_request (window);
 }
 
-/* ---- widget ---------------------------------------------------------------------------- */
+/* ---- widget
+ * ---------------------------------------------------------------------------- */
 
 static void
 wm_counter_view_dispose (GObject *object)
@@ -419,7 +424,8 @@ wm_counter_view_init (WmCounterView *self)
   wm_action_add_keys (GTK_WIDGET (self), WM_PLACE_COUNTER);
 }
 
-/* ---- opening ---------------------------------------------------------------------------- */
+/* ---- opening
+ * ---------------------------------------------------------------------------- */
 
 static void
 show_data (WmCounterView *self, WmVisitData *data)
@@ -430,18 +436,17 @@ show_data (WmCounterView *self, WmVisitData *data)
   g_clear_pointer (&self->language, wm_language_unref);
   self->data = wm_visit_data_ref (data);
   /* The customer's language; the shop's own where none is said. */
-  self->language = wm_language_new (language != NULL ? language
-                                                     : g_get_language_names ()[0]);
+  self->language =
+      wm_language_new (language != NULL ? language : g_get_language_names ()[0]);
   set_text (self->piece, wm_counter_piece (self->language, data));
   gtk_label_set_text (self->shop, data->shop_name);
-  gtk_label_set_text (self->before_label, wm_say (self->language, N_("Before")));
-  gtk_label_set_text (self->after_label, wm_say (self->language, N_("After")));
-  gtk_label_set_text (self->section_before_label,
-                      wm_say (self->language, N_("before")));
-  gtk_label_set_text (self->section_after_label, wm_say (self->language, N_("now")));
+  gtk_label_set_text (self->before_label, wm_say (self->language, N_ ("Before")));
+  gtk_label_set_text (self->after_label, wm_say (self->language, N_ ("After")));
+  gtk_label_set_text (self->section_before_label, wm_say (self->language, N_ ("before")));
+  gtk_label_set_text (self->section_after_label, wm_say (self->language, N_ ("now")));
   gtk_label_set_text (
       self->limits,
-      wm_say (self->language, N_("A look through the loupe shows what can be seen.")));
+      wm_say (self->language, N_ ("A look through the loupe shows what can be seen.")));
   gtk_window_set_title (GTK_WINDOW (self), gtk_label_get_text (self->piece));
   wm_counter_view_show_page (self, 0);
 }
@@ -453,8 +458,8 @@ find_second_monitor (GtkWindow *over)
   GdkDisplay *display = gtk_widget_get_display (GTK_WIDGET (over));
   GdkSurface *surface = gtk_native_get_surface (GTK_NATIVE (over));
   GListModel *monitors = gdk_display_get_monitors (display);
-  GdkMonitor *own
-      = surface != NULL ? gdk_display_get_monitor_at_surface (display, surface) : NULL;
+  GdkMonitor *own =
+      surface != NULL ? gdk_display_get_monitor_at_surface (display, surface) : NULL;
 
   for (guint i = 0; i < g_list_model_get_n_items (monitors); i++)
     {
@@ -500,8 +505,8 @@ wm_counter_view_open (GtkWindow *over, WmSession *session)
     {
       /* Not of the application: its keys (quit, other pieces) do nothing here. */
       self = g_object_new (WM_TYPE_COUNTER_VIEW, NULL);
-      self->cache_folder
-          = g_strdup (wm_archive_get_cache_folder (wm_session_get_archive (session)));
+      self->cache_folder =
+          g_strdup (wm_archive_get_cache_folder (wm_session_get_archive (session)));
       g_object_set_data (G_OBJECT (over), "wm-counter-view", self);
       g_signal_connect_object (over, "destroy", G_CALLBACK (on_over_gone), self, 0);
       g_signal_connect_object (self, "destroy", G_CALLBACK (on_destroyed), over, 0);

@@ -16,7 +16,7 @@ wm_counter_piece (WmLanguage *language, WmVisitData *data)
 {
   if (data->type != NULL && data->type->your != NULL)
     return g_strdup (wm_say (language, data->type->your));
-  return g_strdup (wm_say (language, N_("Your piece")));
+  return g_strdup (wm_say (language, N_ ("Your piece")));
 }
 
 gboolean
@@ -31,13 +31,13 @@ get_before_state (WmSeverity severity)
   switch (severity)
     {
     case WM_SEVERITY_WATCH:
-      return N_("Wear it, and come back in time.");
+      return N_ ("Wear it, and come back in time.");
     case WM_SEVERITY_REPAIR:
-      return N_("Have it mended before long. Wear it only lightly until then.");
+      return N_ ("Have it mended before long. Wear it only lightly until then.");
     case WM_SEVERITY_NO_WEAR:
-      return N_("Keep it off until it is mended.");
+      return N_ ("Keep it off until it is mended.");
     default:
-      return N_("Wear it as usual.");
+      return N_ ("Wear it as usual.");
     }
 }
 
@@ -47,15 +47,15 @@ get_after_state (WmSeverity severity)
   switch (severity)
     {
     case WM_SEVERITY_SOUND:
-      return N_("Mended. Wear it as usual.");
+      return N_ ("Mended. Wear it as usual.");
     case WM_SEVERITY_WATCH:
-      return N_("Better. Wear it, and come back in time.");
+      return N_ ("Better. Wear it, and come back in time.");
     case WM_SEVERITY_REPAIR:
-      return N_("Not mended yet. Wear it only lightly.");
+      return N_ ("Not mended yet. Wear it only lightly.");
     case WM_SEVERITY_NO_WEAR:
-      return N_("Not mended yet. Keep it off.");
+      return N_ ("Not mended yet. Keep it off.");
     default:
-      return N_("The part was taken off.");
+      return N_ ("The part was taken off.");
     }
 }
 
@@ -107,18 +107,18 @@ get_ratio_words (double ratio, gboolean is_past)
   if (!isfinite (ratio))
     return NULL;
   if (ratio >= 0.85)
-    return is_past ? N_("Most of the metal was left") : N_("Most of the metal is left");
+    return is_past ? N_ ("Most of the metal was left") : N_ ("Most of the metal is left");
   if (ratio >= 0.65)
-    return is_past ? N_("About three quarters of the metal was left")
-                   : N_("About three quarters of the metal is left");
+    return is_past ? N_ ("About three quarters of the metal was left")
+                   : N_ ("About three quarters of the metal is left");
   if (ratio >= 0.54)
-    return is_past ? N_("A little more than half of the metal was left")
-                   : N_("A little more than half of the metal is left");
+    return is_past ? N_ ("A little more than half of the metal was left")
+                   : N_ ("A little more than half of the metal is left");
   if (ratio >= 0.46)
-    return is_past ? N_("About half of the metal was left")
-                   : N_("About half of the metal is left");
-  return is_past ? N_("Less than half of the metal was left")
-                 : N_("Less than half of the metal is left");
+    return is_past ? N_ ("About half of the metal was left")
+                   : N_ ("About half of the metal is left");
+  return is_past ? N_ ("Less than half of the metal was left")
+                 : N_ ("Less than half of the metal is left");
 }
 
 /* What it leads to: as a warning, or in hindsight once it is mended. */
@@ -126,19 +126,19 @@ static char *
 make_consequence (WmLanguage *language, WmVisitData *data, const WmFinding *finding)
 {
   WmCheck *check = finding->check;
-  const WmChecklistItem *item
-      = data->trade != NULL ? wm_trade_find_item (data->trade, check->item) : NULL;
-  const WmConsequence *left
-      = item != NULL ? wm_trade_find_consequence (data->trade, item->left[0]) : NULL;
+  const WmChecklistItem *item =
+      data->trade != NULL ? wm_trade_find_item (data->trade, check->item) : NULL;
+  const WmConsequence *left =
+      item != NULL ? wm_trade_find_consequence (data->trade, item->left[0]) : NULL;
 
   if (wm_counter_has_after (finding) && check->after_severity == WM_SEVERITY_SOUND
       && left != NULL && left->had != NULL)
-    return g_strdup_printf (wm_say (language, N_("Had it given way, %s")),
+    return g_strdup_printf (wm_say (language, N_ ("Had it given way, %s")),
                             wm_say (language, left->had));
   if (wm_counter_has_after (finding) && check->after_severity == WM_SEVERITY_SOUND)
     return NULL;
   return check->if_left != NULL
-             ? g_strdup_printf (wm_say (language, N_("If it is left as it is: %s")),
+             ? g_strdup_printf (wm_say (language, N_ ("If it is left as it is: %s")),
                                 wm_say (language, check->if_left))
              : NULL;
 }
@@ -152,10 +152,10 @@ make_advice (WmLanguage *language, const WmFinding *finding)
   const char *what = usual[0];
 
   if (finding->remedies->len > 0)
-    what = ((WmRemedy *) g_ptr_array_index (finding->remedies, 0))->what;
+    what = ((WmRemedy *)g_ptr_array_index (finding->remedies, 0))->what;
   if (what == NULL || *what == '\0')
     return NULL;
-  return g_strdup_printf (wm_say (language, N_("What helps: %s")),
+  return g_strdup_printf (wm_say (language, N_ ("What helps: %s")),
                           wm_say (language, what));
 }
 
@@ -176,8 +176,8 @@ char *
 wm_counter_story (WmLanguage *language, WmVisitData *data, const WmFinding *finding)
 {
   gboolean is_past = wm_counter_has_after (finding);
-  const char *ratio
-      = get_ratio_words (wm_counter_ratio (finding, WM_PHOTO_BEFORE), is_past);
+  const char *ratio =
+      get_ratio_words (wm_counter_ratio (finding, WM_PHOTO_BEFORE), is_past);
   g_autofree char *consequence = make_consequence (language, data, finding);
   g_autofree char *work = NULL;
   GString *text = g_string_new (NULL);
@@ -222,7 +222,7 @@ wm_counter_come_back (WmLanguage *language, WmVisitData *data)
   if (data->visit->next_check_on == NULL)
     return g_strdup ("");
   date = wm_words_date (language, data->visit->next_check_on);
-  return g_strdup_printf (wm_say (language, N_("Come back by %s")), date);
+  return g_strdup_printf (wm_say (language, N_ ("Come back by %s")), date);
 }
 
 /* Names of the checks with this answer, a name a line. */
@@ -235,7 +235,7 @@ list_checks (WmLanguage *language, WmVisitData *data, WmSeverity severity)
     {
       WmCheck *check = g_ptr_array_index (data->checks, i);
 
-      if (check->severity != (gint64) severity || check->title == NULL)
+      if (check->severity != (gint64)severity || check->title == NULL)
         continue;
       if (text->len > 0)
         g_string_append_c (text, '\n');
@@ -251,11 +251,11 @@ wm_counter_rest_title (WmLanguage *language, WmVisitData *data)
 
   if (n_sound == 0)
     return g_strdup (wm_say (language, data->findings->len > 0
-                                           ? N_("Nothing else was looked at yet")
-                                           : N_("Nothing was looked at yet")));
+                                           ? N_ ("Nothing else was looked at yet")
+                                           : N_ ("Nothing was looked at yet")));
   return g_strdup (wm_say (language, data->findings->len > 0
-                                         ? N_("Everything else we looked at is sound")
-                                         : N_("Everything we looked at is sound")));
+                                         ? N_ ("Everything else we looked at is sound")
+                                         : N_ ("Everything we looked at is sound")));
 }
 
 char *

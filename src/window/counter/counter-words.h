@@ -21,8 +21,8 @@ gboolean wm_counter_has_after (const WmFinding *finding);
 char *wm_counter_state (WmLanguage *language, const WmFinding *finding);
 
 /* What was seen, what it means, what was done or would help: a paragraph a line. */
-char *wm_counter_story (WmLanguage *language, WmVisitData *data,
-                        const WmFinding *finding);
+char *
+wm_counter_story (WmLanguage *language, WmVisitData *data, const WmFinding *finding);
 
 /* How it was tested, a test a line. */
 char *wm_counter_tests (WmLanguage *language, const WmFinding *finding);

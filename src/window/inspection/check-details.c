@@ -62,8 +62,8 @@ make_choice (guint index)
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   GtkWidget *glyph = wm_glyph_new (choices[index].severity, 7.5);
   GtkWidget *word = gtk_label_new (wm_severity_word (choices[index].severity));
-  g_autofree char *name
-      = g_strdup_printf ("inspection.answer::%s", choices[index].target);
+  g_autofree char *name =
+      g_strdup_printf ("inspection.answer::%s", choices[index].target);
 
   gtk_widget_set_halign (glyph, GTK_ALIGN_CENTER);
   gtk_label_set_ellipsize (GTK_LABEL (word), PANGO_ELLIPSIZE_END);
@@ -126,9 +126,9 @@ wm_check_details_class_init (WmCheckDetailsClass *klass)
   G_OBJECT_CLASS (klass)->finalize = wm_check_details_finalize;
   g_type_ensure (WM_TYPE_WIRE_SECTION);
 
-  signals[NOTE_CHANGED]
-      = g_signal_new ("note-changed", WM_TYPE_CHECK_DETAILS, G_SIGNAL_RUN_LAST, 0, NULL,
-                      NULL, NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
+  signals[NOTE_CHANGED] =
+      g_signal_new ("note-changed", WM_TYPE_CHECK_DETAILS, G_SIGNAL_RUN_LAST, 0, NULL,
+                    NULL, NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
 
   gtk_widget_class_set_template_from_resource (widget_class, WM_UI "check-details.ui");
   gtk_widget_class_bind_template_child (widget_class, WmCheckDetails, severities);
@@ -162,9 +162,9 @@ wm_check_details_init (WmCheckDetails *self)
   g_signal_connect (focus, "leave", G_CALLBACK (on_note_left), self);
   gtk_widget_add_controller (self->note, focus);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->severities),
-                                  GTK_ACCESSIBLE_PROPERTY_LABEL, _("Severity"), -1);
+                                  GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Severity"), -1);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->note),
-                                  GTK_ACCESSIBLE_PROPERTY_LABEL, _("Note"), -1);
+                                  GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Note"), -1);
 }
 
 WmCheckDetails *
@@ -187,8 +187,8 @@ show_fact (GtkLabel *label, GtkLabel *text, const char *words)
 static char *
 get_next_step (WmCheck *check)
 {
-  g_auto (GStrv) lines = check->remedies != NULL ? g_strsplit (check->remedies, "\n", 2)
-                                                 : NULL;
+  g_auto (GStrv) lines =
+      check->remedies != NULL ? g_strsplit (check->remedies, "\n", 2) : NULL;
   const char *first = lines != NULL && lines[0] != NULL ? wm_trade_text (lines[0]) : "";
   g_autofree char *initial = NULL;
 
@@ -208,16 +208,16 @@ show_reading (WmCheckDetails *self, WmMeasurement *reading)
   if (reading == NULL)
     return;
   value = isfinite (reading->uncertainty_mm)
-              ? g_strdup_printf (_("%.2f ± %.2f mm"), reading->value_mm,
+              ? g_strdup_printf (_ ("%.2f ± %.2f mm"), reading->value_mm,
                                  reading->uncertainty_mm)
-              : g_strdup_printf (_("%.2f mm"), reading->value_mm);
+              : g_strdup_printf (_ ("%.2f mm"), reading->value_mm);
   gtk_label_set_text (self->reading_value, value);
   has_left = isfinite (reading->as_made_mm) && reading->as_made_mm > 0;
   gtk_widget_set_visible (GTK_WIDGET (self->section), has_left);
   gtk_widget_set_visible (GTK_WIDGET (self->reading_left), has_left);
   if (!has_left)
     return;
-  left = g_strdup_printf (_("of %.2f as made: %.0f %% left"), reading->as_made_mm,
+  left = g_strdup_printf (_ ("of %.2f as made: %.0f %% left"), reading->as_made_mm,
                           100 * reading->value_mm / reading->as_made_mm);
   gtk_label_set_text (self->reading_left, left);
   wm_wire_section_set_ratio (self->section, reading->value_mm / reading->as_made_mm);
@@ -239,7 +239,7 @@ wm_check_details_show (WmCheckDetails *self, WmCheck *check, const WmChecklistIt
   if (n_marks > 0)
     marks = g_strdup_printf (ngettext ("%u mark", "%u marks", n_marks), n_marks);
   gtk_label_set_text (self->marks_label,
-                      marks != NULL ? marks : _("no mark: click the place"));
+                      marks != NULL ? marks : _ ("no mark: click the place"));
 
   gtk_widget_set_sensitive (self->take_back,
                             check->severity != WM_SEVERITY_NOT_LOOKED_AT);

@@ -23,9 +23,9 @@ WmCheckDetails *wm_check_details_new (void);
  * @reading: (nullable): its last measurement
  * @n_marks: how many marks are tied to it in this visit
  */
-void wm_check_details_show (WmCheckDetails *self, WmCheck *check,
-                            const WmChecklistItem *item, WmMeasurement *reading,
-                            guint n_marks);
+void
+wm_check_details_show (WmCheckDetails *self, WmCheck *check, const WmChecklistItem *item,
+                       WmMeasurement *reading, guint n_marks);
 
 /* Tells a note that is still being typed. */
 void wm_check_details_leave (WmCheckDetails *self);

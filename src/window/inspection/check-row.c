@@ -80,7 +80,7 @@ get_second_line (WmCheckRow *self, WmCheck *check)
   if (!is_open (self) && check->note != NULL)
     return check->note;
   if (!is_open (self) && check->severity == WM_SEVERITY_NOT_LOOKED_AT)
-    return _("Not looked at");
+    return _ ("Not looked at");
   return check->look != NULL ? wm_trade_text (check->look) : "";
 }
 
@@ -91,8 +91,8 @@ wm_check_row_show (WmCheckRow *self, WmCheck *check)
   const char *second = get_second_line (self, check);
   gboolean looked_at = check->severity != WM_SEVERITY_NOT_LOOKED_AT;
   const char *word = looked_at ? wm_severity_word (check->severity) : "";
-  g_autofree char *name = g_strdup_printf (
-      "%s, %s", title, looked_at ? word : _("not looked at"));
+  g_autofree char *name =
+      g_strdup_printf ("%s, %s", title, looked_at ? word : _ ("not looked at"));
 
   wm_glyph_set_severity (self->glyph, check->severity);
   wm_glyph_set_number (self->glyph, check->number > 0 ? check->number : 0);

@@ -130,15 +130,15 @@ show_progress (WmChecklistPane *self)
 {
   WmChecksProgress all = wm_checks_progress (self->checks);
   g_autofree guint8 *severities = g_new0 (guint8, self->checks->len + 1);
-  g_autofree char *text = g_strdup_printf (_("%u of %u looked at"), all.n_looked_at,
-                                           all.n_checks);
+  g_autofree char *text =
+      g_strdup_printf (_ ("%u of %u looked at"), all.n_looked_at, all.n_checks);
 
   for (guint i = 0; i < self->checks->len; i++)
     {
       WmCheck *check = get_check (self, i);
       WmChecksProgress part = wm_checks_progress_of_part (self->checks, check->part);
-      g_autofree char *count
-          = g_strdup_printf (_("%u of %u"), part.n_looked_at, part.n_checks);
+      g_autofree char *count =
+          g_strdup_printf (_ ("%u of %u"), part.n_looked_at, part.n_checks);
 
       severities[i] = check->severity;
       gtk_label_set_text (g_ptr_array_index (self->counts, i), count);
@@ -157,21 +157,20 @@ show_state (WmChecklistPane *self)
   if (self->concluded != NULL)
     text = g_strdup (self->concluded);
   else if (all.n_looked_at == 0)
-    text = g_strdup (_("Nothing looked at yet"));
+    text = g_strdup (_ ("Nothing looked at yet"));
   else if (n_open > 0)
     text = g_strdup_printf (ngettext ("%u not looked at", "%u not looked at", n_open),
                             n_open);
   else if (all.n_findings == 0)
-    text = g_strdup (_("No findings. The piece can go straight to hand-back."));
+    text = g_strdup (_ ("No findings. The piece can go straight to hand-back."));
   else
-    text = g_strdup_printf (
-        ngettext ("All looked at, %u finding", "All looked at, %u findings",
-                  all.n_findings),
-        all.n_findings);
+    text = g_strdup_printf (ngettext ("All looked at, %u finding",
+                                      "All looked at, %u findings", all.n_findings),
+                            all.n_findings);
   gtk_label_set_text (self->state_label, text);
   gtk_button_set_label (GTK_BUTTON (self->conclude), self->concluded != NULL
-                                                         ? _("Open again")
-                                                         : _("Call it inspected"));
+                                                         ? _ ("Open again")
+                                                         : _ ("Call it inspected"));
   if (self->concluded == NULL && n_open == 0 && all.n_checks > 0)
     gtk_widget_add_css_class (self->conclude, "suggested-action");
   else
@@ -189,7 +188,7 @@ scroll_to_row (WmChecklistPane *self)
   double page = gtk_adjustment_get_page_size (adjustment), top, bottom;
   graphene_rect_t bounds;
 
-  if (self->scroll_to < 0 || (guint) self->scroll_to >= self->rows->len
+  if (self->scroll_to < 0 || (guint)self->scroll_to >= self->rows->len
       || !gtk_widget_compute_bounds (g_ptr_array_index (self->rows, self->scroll_to),
                                      GTK_WIDGET (self->groups), &bounds))
     return FALSE;
@@ -218,13 +217,13 @@ on_scroll_tick (GtkWidget *widget, GdkFrameClock *clock, gpointer user_data)
 void
 wm_checklist_pane_show_row (WmChecklistPane *self, int index, gboolean with_focus)
 {
-  if (index < 0 || (guint) index >= self->rows->len)
+  if (index < 0 || (guint)index >= self->rows->len)
     return;
   self->scroll_to = index;
   self->scroll_until_us = g_get_monotonic_time () + SCROLL_US;
   if (self->scroll_tick == 0)
-    self->scroll_tick
-        = gtk_widget_add_tick_callback (GTK_WIDGET (self), on_scroll_tick, NULL, NULL);
+    self->scroll_tick =
+        gtk_widget_add_tick_callback (GTK_WIDGET (self), on_scroll_tick, NULL, NULL);
   if (with_focus)
     wm_check_row_focus (g_ptr_array_index (self->rows, index));
 }
@@ -289,9 +288,9 @@ wm_checklist_pane_class_init (WmChecklistPaneClass *klass)
   G_OBJECT_CLASS (klass)->finalize = wm_checklist_pane_finalize;
   g_type_ensure (WM_TYPE_PROGRESS_RULE);
 
-  signals[NOTE_CHANGED]
-      = g_signal_new ("note-changed", WM_TYPE_CHECKLIST_PANE, G_SIGNAL_RUN_LAST, 0, NULL,
-                      NULL, NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
+  signals[NOTE_CHANGED] =
+      g_signal_new ("note-changed", WM_TYPE_CHECKLIST_PANE, G_SIGNAL_RUN_LAST, 0, NULL,
+                    NULL, NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
 
   gtk_widget_class_set_template_from_resource (widget_class, WM_UI "checklist-pane.ui");
   gtk_widget_class_bind_template_child (widget_class, WmChecklistPane, stack);
@@ -333,7 +332,7 @@ wm_checklist_pane_set_checks (WmChecklistPane *self, GPtrArray *checks)
 
   if (g_strcmp0 (layout, self->layout) != 0)
     {
-      if (self->open >= 0 && (guint) self->open < self->rows->len)
+      if (self->open >= 0 && (guint)self->open < self->rows->len)
         wm_check_row_open (g_ptr_array_index (self->rows, self->open), NULL);
       self->open = -1;
       g_free (self->layout);
@@ -352,7 +351,7 @@ wm_checklist_pane_open (WmChecklistPane *self, int index, const WmChecklistItem 
 {
   int before = self->open;
 
-  g_return_if_fail (index < (int) self->rows->len);
+  g_return_if_fail (index < (int)self->rows->len);
 
   if (index >= 0)
     wm_check_details_show (self->details, get_check (self, index), item, reading,

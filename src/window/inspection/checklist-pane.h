@@ -21,9 +21,9 @@ G_DECLARE_FINAL_TYPE (WmChecklistPane, wm_checklist_pane, WM, CHECKLIST_PANE, Ad
 void wm_checklist_pane_set_checks (WmChecklistPane *self, GPtrArray *checks);
 
 /* What the open check shows; @index -1 opens none. See check-details.h. */
-void wm_checklist_pane_open (WmChecklistPane *self, int index,
-                             const WmChecklistItem *item, WmMeasurement *reading,
-                             guint n_marks);
+void
+wm_checklist_pane_open (WmChecklistPane *self, int index, const WmChecklistItem *item,
+                        WmMeasurement *reading, guint n_marks);
 /* Scrolls there; @with_focus also takes the keyboard there. */
 void wm_checklist_pane_show_row (WmChecklistPane *self, int index, gboolean with_focus);
 

@@ -73,8 +73,8 @@ wm_checks_step (GPtrArray *checks, int from, int step)
   if (checks->len == 0)
     return -1;
   if (from < 0)
-    return step > 0 ? 0 : (int) checks->len - 1;
-  return CLAMP (from + step, 0, (int) checks->len - 1);
+    return step > 0 ? 0 : (int)checks->len - 1;
+  return CLAMP (from + step, 0, (int)checks->len - 1);
 }
 
 gint64
@@ -91,7 +91,7 @@ gboolean
 wm_check_answer (WmCheck *check, WmSeverity severity, gint64 now_s, const WmId *by,
                  gint64 next_number)
 {
-  if (check->severity == (gint64) severity)
+  if (check->severity == (gint64)severity)
     return FALSE;
   check->severity = severity;
   if (severity == WM_SEVERITY_NOT_LOOKED_AT)

@@ -13,7 +13,7 @@
 typedef struct
 {
   guint n_checks;
-  guint n_looked_at;  /* answered, "not present" included */
+  guint n_looked_at; /* answered, "not present" included */
   guint n_findings;
 } WmChecksProgress;
 

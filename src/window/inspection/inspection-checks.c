@@ -13,9 +13,12 @@ static const struct
   const char *word; /* target of inspection.answer */
   WmSeverity severity;
 } answers[] = {
-  { "not-looked-at", WM_SEVERITY_NOT_LOOKED_AT }, { "sound", WM_SEVERITY_SOUND },
-  { "watch", WM_SEVERITY_WATCH },                 { "repair", WM_SEVERITY_REPAIR },
-  { "no-wear", WM_SEVERITY_NO_WEAR },             { "not-present", WM_SEVERITY_NOT_PRESENT },
+  { "not-looked-at", WM_SEVERITY_NOT_LOOKED_AT },
+  { "sound", WM_SEVERITY_SOUND },
+  { "watch", WM_SEVERITY_WATCH },
+  { "repair", WM_SEVERITY_REPAIR },
+  { "no-wear", WM_SEVERITY_NO_WEAR },
+  { "not-present", WM_SEVERITY_NOT_PRESENT },
 };
 
 static int
@@ -32,7 +35,8 @@ get_open_check (WmInspectionPage *self)
   return open < 0 ? NULL : g_ptr_array_index (self->checks, open);
 }
 
-/* ---- edits -------------------------------------------------------------------------- */
+/* ---- edits --------------------------------------------------------------------------
+ */
 
 void
 wm_inspection_put_check (WmInspectionPage *self, WmEdit *edit, WmCheck *check)
@@ -42,8 +46,7 @@ wm_inspection_put_check (WmInspectionPage *self, WmEdit *edit, WmCheck *check)
       {
         WmRecord *other = g_ptr_array_index (self->checks, i);
 
-        if (!wm_id_equal (wm_record_get_id (other),
-                          wm_record_get_id (WM_RECORD (check))))
+        if (!wm_id_equal (wm_record_get_id (other), wm_record_get_id (WM_RECORD (check))))
           wm_session_put (self->session, edit, other);
       }
   self->checks_are_new = FALSE;
@@ -62,7 +65,7 @@ wm_inspection_answer (WmInspectionPage *self, WmSeverity severity)
     {
       if (self->session != NULL)
         wm_session_toast (self->session,
-                          _("Choose a check first, or press Enter for the next one."));
+                          _ ("Choose a check first, or press Enter for the next one."));
       return;
     }
   check = wm_session_copy (self->session, open);
@@ -71,8 +74,8 @@ wm_inspection_answer (WmInspectionPage *self, WmSeverity severity)
                         wm_checks_next_number (self->checks)))
     return;
   edit = wm_session_begin (self->session, severity == WM_SEVERITY_NOT_LOOKED_AT
-                                              ? N_("Take back answer")
-                                              : N_("Answer check"));
+                                              ? N_ ("Take back answer")
+                                              : N_ ("Answer check"));
   wm_inspection_put_check (self, edit, check);
   wm_inspection_commit (self, edit);
   wm_inspection_show (self);
@@ -89,7 +92,7 @@ wm_inspection_change_note (WmInspectionPage *self, const char *note)
     return;
   check = wm_session_copy (self->session, open);
   wm_record_set_text (WM_RECORD (check), "note", note);
-  edit = wm_session_begin (self->session, N_("Change note"));
+  edit = wm_session_begin (self->session, N_ ("Change note"));
   wm_inspection_put_check (self, edit, check);
   wm_inspection_commit (self, edit);
 }
@@ -100,7 +103,8 @@ on_note_changed (WmChecklistPane *pane, const char *note, WmInspectionPage *self
   wm_inspection_change_note (self, note);
 }
 
-/* ---- opening -------------------------------------------------------------------------- */
+/* ---- opening --------------------------------------------------------------------------
+ */
 
 static WmMeasurement *
 find_reading (WmInspectionPage *self, const WmId *check_id)
@@ -122,8 +126,7 @@ static void
 update_answer_state (WmInspectionPage *self, WmCheck *open)
 {
   WmSeverity severity = open != NULL ? open->severity : WM_SEVERITY_NOT_LOOKED_AT;
-  GAction *action
-      = g_action_map_lookup_action (G_ACTION_MAP (self->actions), "answer");
+  GAction *action = g_action_map_lookup_action (G_ACTION_MAP (self->actions), "answer");
 
   for (guint i = 0; i < G_N_ELEMENTS (answers); i++)
     if (answers[i].severity == severity)
@@ -156,10 +159,11 @@ wm_inspection_open_check (WmInspectionPage *self, int index, gboolean with_focus
   wm_inspection_show_open_check (self);
   wm_inspection_select_mark_of_open (self);
   wm_checklist_pane_show_row (self->pane, index, with_focus);
-  wm_inspection_update_checks_actions (self);
+  wm_inspection_update_actions (self);
 }
 
-/* ---- actions -------------------------------------------------------------------------- */
+/* ---- actions --------------------------------------------------------------------------
+ */
 
 static void
 on_open_check (GSimpleAction *action, GVariant *parameter, gpointer user_data)
@@ -167,7 +171,7 @@ on_open_check (GSimpleAction *action, GVariant *parameter, gpointer user_data)
   WmInspectionPage *self = user_data;
   int index = g_variant_get_int32 (parameter);
 
-  if (index < 0 || index >= (int) self->checks->len)
+  if (index < 0 || index >= (int)self->checks->len)
     return;
   /* A second click on the open one closes it, unless a mark waits for it. */
   if (!wm_inspection_tie_waiting (self, index) && index == get_open (self))
@@ -208,7 +212,7 @@ on_next_open (GSimpleAction *action, GVariant *parameter, gpointer user_data)
   if (next >= 0)
     wm_inspection_open_check (self, next, TRUE);
   else if (self->session != NULL && self->checks->len > 0)
-    wm_session_toast (self->session, _("Everything was looked at."));
+    wm_session_toast (self->session, _ ("Everything was looked at."));
 }
 
 static void
@@ -261,14 +265,15 @@ on_go_to_take_in (GSimpleAction *action, GVariant *parameter, gpointer user_data
   wm_session_go_to_moment (WM_INSPECTION_PAGE (user_data)->session, WM_MOMENT_TAKE_IN);
 }
 
-/* ---- concluding ----------------------------------------------------------------------- */
+/* ---- concluding -----------------------------------------------------------------------
+ */
 
 static void
 conclude (WmInspectionPage *self, const char *reason)
 {
   WmVisit *shown = wm_session_get_visit (self->session);
   g_autoptr (WmVisit) visit = wm_session_copy (self->session, shown);
-  WmEdit *edit = wm_session_begin (self->session, N_("Call it inspected"));
+  WmEdit *edit = wm_session_begin (self->session, N_ ("Call it inspected"));
   const WmId *by = wm_session_get_by (self->session);
 
   visit->inspected_at_s = g_get_real_time () / G_USEC_PER_SEC;
@@ -278,14 +283,15 @@ conclude (WmInspectionPage *self, const char *reason)
     wm_inspection_put_check (self, edit, g_ptr_array_index (self->checks, 0));
   wm_session_put (self->session, edit, visit);
   wm_inspection_commit (self, edit);
-  wm_session_toast (self->session, reason == NULL ? _("Inspected, everything looked at.")
-                                                  : _("Inspected, with the reason kept."));
+  wm_session_toast (self->session, reason == NULL
+                                       ? _ ("Inspected, everything looked at.")
+                                       : _ ("Inspected, with the reason kept."));
 }
 
 static void
 reopen (WmInspectionPage *self)
 {
-  wm_session_change (self->session, N_("Open the inspection again"),
+  wm_session_change (self->session, N_ ("Open the inspection again"),
                      wm_session_get_visit (self->session), "inspected-at-s", WM_UNKNOWN,
                      NULL);
 }
@@ -318,44 +324,45 @@ on_reason_answered (AdwMessageDialog *dialog, const char *response, gpointer use
 
 /* Reasons that come up most; the words can be changed before they are kept. */
 static const char *const ready_reasons[] = {
-  N_("The customer asked for one part only"),
-  N_("Closed back, not opened"),
-  N_("To be looked at after cleaning"),
+  N_ ("The customer asked for one part only"),
+  N_ ("Closed back, not opened"),
+  N_ ("To be looked at after cleaning"),
 };
 
 static void
 ask_why (WmInspectionPage *self, guint n_open)
 {
-  g_autofree char *heading
-      = g_strdup_printf (ngettext ("%u check was not looked at",
-                                   "%u checks were not looked at", n_open),
-                         n_open);
+  g_autofree char *heading = g_strdup_printf (
+      ngettext ("%u check was not looked at", "%u checks were not looked at", n_open),
+      n_open);
   GtkWidget *dialog = adw_message_dialog_new (
       GTK_WINDOW (gtk_widget_get_root (GTK_WIDGET (self))), heading,
-      _("Say why. The report prints the reason, and these checks as not looked at."));
+      _ ("Say why. The report prints the reason, and these checks as not looked at."));
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
   GtkWidget *entry = gtk_entry_new ();
 
-  gtk_entry_set_placeholder_text (GTK_ENTRY (entry), _("Why"));
+  gtk_entry_set_placeholder_text (GTK_ENTRY (entry), _ ("Why"));
   gtk_entry_set_activates_default (GTK_ENTRY (entry), TRUE);
   gtk_accessible_update_property (GTK_ACCESSIBLE (entry), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _("Why"), -1);
+                                  _ ("Why"), -1);
   gtk_box_append (GTK_BOX (box), entry);
   for (guint i = 0; i < G_N_ELEMENTS (ready_reasons); i++)
     {
-      GtkWidget *button = gtk_button_new_with_label (_(ready_reasons[i]));
+      GtkWidget *button = gtk_button_new_with_label (_ (ready_reasons[i]));
 
       gtk_widget_add_css_class (button, "flat");
       g_signal_connect (button, "clicked", G_CALLBACK (on_ready_reason), entry);
       gtk_box_append (GTK_BOX (box), button);
     }
   adw_message_dialog_set_extra_child (ADW_MESSAGE_DIALOG (dialog), box);
-  adw_message_dialog_add_responses (ADW_MESSAGE_DIALOG (dialog), "cancel", _("Go on looking"),
-                                    "conclude", _("Call it inspected"), NULL);
+  adw_message_dialog_add_responses (ADW_MESSAGE_DIALOG (dialog), "cancel",
+                                    _ ("Go on looking"), "conclude",
+                                    _ ("Call it inspected"), NULL);
   adw_message_dialog_set_response_appearance (ADW_MESSAGE_DIALOG (dialog), "conclude",
                                               ADW_RESPONSE_SUGGESTED);
   adw_message_dialog_set_default_response (ADW_MESSAGE_DIALOG (dialog), "conclude");
-  adw_message_dialog_set_response_enabled (ADW_MESSAGE_DIALOG (dialog), "conclude", FALSE);
+  adw_message_dialog_set_response_enabled (ADW_MESSAGE_DIALOG (dialog), "conclude",
+                                           FALSE);
   g_object_set_data (G_OBJECT (dialog), "reason", entry);
   g_signal_connect_object (entry, "changed", G_CALLBACK (on_reason_typed), dialog, 0);
   g_signal_connect_object (dialog, "response", G_CALLBACK (on_reason_answered), self, 0);
@@ -395,8 +402,8 @@ wm_inspection_concluded_words (WmInspectionPage *self)
     person = wm_archive_get (wm_session_get_archive (self->session), WM_KIND_PERSON,
                              &visit->inspected_by, NULL);
   if (person != NULL && person->initials != NULL)
-    return g_strdup_printf (_("Inspected %s by %s"), when, person->initials);
-  return g_strdup_printf (_("Inspected %s"), when);
+    return g_strdup_printf (_ ("Inspected %s by %s"), when, person->initials);
+  return g_strdup_printf (_ ("Inspected %s"), when);
 }
 
 static const GActionEntry entries[] = {
@@ -411,18 +418,29 @@ static const GActionEntry entries[] = {
   { "go-to-take-in", on_go_to_take_in },
 };
 
-void
-wm_inspection_update_checks_actions (WmInspectionPage *self)
+static void
+enable (GSimpleActionGroup *group, const char *const *names, guint n_names,
+        gboolean enabled)
 {
-  static const char *const writing[] = { "answer", "conclude", "note" };
+  for (guint i = 0; i < n_names; i++)
+    g_simple_action_set_enabled (
+        G_SIMPLE_ACTION (g_action_map_lookup_action (G_ACTION_MAP (group), names[i])),
+        enabled);
+}
+
+void
+wm_inspection_update_actions (WmInspectionPage *self)
+{
+  static const char *const writing[] = { "answer", "conclude", "note", "re-tie" };
+  static const char *const adding[] = { "add", "add-view", "paste" };
+  static const char *const changing[] = { "step", "describe", "remove" };
   gboolean can_write = self->session != NULL && !wm_session_is_read_only (self->session)
                        && wm_session_get_visit (self->session) != NULL;
 
-  for (guint i = 0; i < G_N_ELEMENTS (writing); i++)
-    g_simple_action_set_enabled (
-        G_SIMPLE_ACTION (
-            g_action_map_lookup_action (G_ACTION_MAP (self->actions), writing[i])),
-        can_write);
+  enable (self->actions, writing, G_N_ELEMENTS (writing), can_write);
+  enable (self->photo_actions, adding, G_N_ELEMENTS (adding), can_write);
+  enable (self->photo_actions, changing, G_N_ELEMENTS (changing),
+          can_write && wm_inspection_get_photo (self) != NULL);
 }
 
 void

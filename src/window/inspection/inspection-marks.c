@@ -16,7 +16,8 @@ static const char *const shape_words[] = {
   [WM_SHAPE_SPAN] = WM_MARK_SPAN,
 };
 
-/* ---- records and values ------------------------------------------------------------- */
+/* ---- records and values -------------------------------------------------------------
+ */
 
 static WmShape
 parse_shape (const char *word)
@@ -40,11 +41,11 @@ static char *
 make_name (WmCheck *check, WmSeverity severity)
 {
   if (check == NULL)
-    return g_strdup (_("Mark without a check"));
+    return g_strdup (_ ("Mark without a check"));
   if (severity == WM_SEVERITY_NOT_LOOKED_AT)
-    return g_strdup_printf (_("Mark %d, %s, not looked at"), (int) check->number,
+    return g_strdup_printf (_ ("Mark %d, %s, not looked at"), (int)check->number,
                             wm_trade_text (wm_check_heading (check)));
-  return g_strdup_printf (_("Mark %d, %s, %s"), (int) check->number,
+  return g_strdup_printf (_ ("Mark %d, %s, %s"), (int)check->number,
                           wm_trade_text (wm_check_heading (check)),
                           wm_severity_word (severity));
 }
@@ -62,11 +63,11 @@ make_value (WmInspectionPage *self, WmMark *mark, WmPhoto *photo)
 
   if (points == NULL || points->len < wm_mark_value_least_points (shape))
     return NULL;
-  value = wm_mark_value_new (shape, (const WmPoint *) points->data, points->len);
+  value = wm_mark_value_new (shape, (const WmPoint *)points->data, points->len);
   value->id = *wm_record_get_id (WM_RECORD (mark));
   value->is_pinned = isfinite (mark->disc_x) && isfinite (mark->disc_y);
   if (value->is_pinned)
-    value->pin = (WmPoint){ mark->disc_x, mark->disc_y };
+    value->pin = (WmPoint) { mark->disc_x, mark->disc_y };
   if (check != NULL)
     {
       value->severity = get_shown_severity (check, photo);
@@ -80,8 +81,8 @@ make_value (WmInspectionPage *self, WmMark *mark, WmPhoto *photo)
 static void
 take_value (WmMark *mark, const WmMarkValue *value)
 {
-  g_autofree char *points = wm_points_format ((const WmPoint *) value->points->data,
-                                              value->points->len);
+  g_autofree char *points =
+      wm_points_format ((const WmPoint *)value->points->data, value->points->len);
 
   wm_record_set_text (WM_RECORD (mark), "shape", shape_words[value->shape]);
   wm_record_set_text (WM_RECORD (mark), "points", points);
@@ -89,13 +90,14 @@ take_value (WmMark *mark, const WmMarkValue *value)
   mark->disc_y = value->is_pinned ? value->pin.y : NAN;
 }
 
-/* ---- showing -------------------------------------------------------------------------- */
+/* ---- showing --------------------------------------------------------------------------
+ */
 
 static int
 compare_numbers (gconstpointer a, gconstpointer b)
 {
-  const WmMarkValue *first = *(WmMarkValue *const *) a;
-  const WmMarkValue *second = *(WmMarkValue *const *) b;
+  const WmMarkValue *first = *(WmMarkValue *const *)a;
+  const WmMarkValue *second = *(WmMarkValue *const *)b;
 
   if (first->number != second->number)
     return first->number < second->number ? -1 : 1;
@@ -106,8 +108,8 @@ void
 wm_inspection_show_marks (WmInspectionPage *self)
 {
   WmPhoto *photo = wm_inspection_get_photo (self);
-  g_autoptr (GPtrArray) values
-      = g_ptr_array_new_with_free_func ((GDestroyNotify) wm_mark_value_free);
+  g_autoptr (GPtrArray) values =
+      g_ptr_array_new_with_free_func ((GDestroyNotify)wm_mark_value_free);
 
   for (guint i = 0; photo != NULL && i < self->marks->len; i++)
     {
@@ -178,15 +180,16 @@ wm_inspection_select_mark_of_open (WmInspectionPage *self)
     wm_canvas_show_mark (self->canvas, wm_record_get_id (WM_RECORD (mark)));
 }
 
-/* ---- tying ---------------------------------------------------------------------------- */
+/* ---- tying ----------------------------------------------------------------------------
+ */
 
 void
 wm_inspection_wait_for_check (WmInspectionPage *self, const WmId *mark_id)
 {
   self->tying = *mark_id;
   wm_canvas_set_selected (self->canvas, mark_id);
-  wm_inspection_hint (self, _("Choose the check this mark belongs to. Escape leaves it "
-                              "without one."));
+  wm_inspection_hint (self, _ ("Choose the check this mark belongs to. Escape leaves it "
+                               "without one."));
 }
 
 void
@@ -202,8 +205,8 @@ tie (WmInspectionPage *self, WmEdit *edit, WmMark *mark, int index)
 {
   WmRecord *shown = g_ptr_array_index (self->checks, index);
   g_autoptr (WmCheck) check = wm_session_copy (self->session, shown);
-  gboolean has_new_number
-      = wm_check_give_number (check, wm_checks_next_number (self->checks));
+  gboolean has_new_number =
+      wm_check_give_number (check, wm_checks_next_number (self->checks));
 
   /* The checks go in first: a mark may only name one that is there. */
   if (has_new_number || self->checks_are_new)
@@ -224,7 +227,7 @@ wm_inspection_tie_waiting (WmInspectionPage *self, int check_index)
   if (shown == NULL)
     return FALSE;
   mark = wm_session_copy (self->session, shown);
-  edit = wm_session_begin (self->session, N_("Tie mark to check"));
+  edit = wm_session_begin (self->session, N_ ("Tie mark to check"));
   tie (self, edit, mark, check_index);
   mark->confirmed = TRUE;
   wm_session_put (self->session, edit, mark);
@@ -236,14 +239,15 @@ wm_inspection_tie_waiting (WmInspectionPage *self, int check_index)
   return TRUE;
 }
 
-/* ---- what the hand did on the canvas ---------------------------------------------------- */
+/* ---- what the hand did on the canvas
+ * ---------------------------------------------------- */
 
 static void
 on_mark_added (WmCanvas *canvas, WmMarkValue *value, WmInspectionPage *self)
 {
   g_autoptr (WmMark) mark = wm_mark_new ();
   int open = wm_checks_find (self->checks, &self->open_id);
-  WmEdit *edit = wm_session_begin (self->session, N_("Place mark"));
+  WmEdit *edit = wm_session_begin (self->session, N_ ("Place mark"));
 
   mark->photo_id = self->photo_id;
   mark->confirmed = TRUE;
@@ -272,7 +276,7 @@ on_mark_edited (WmCanvas *canvas, WmMarkValue *value, WmInspectionPage *self)
     return;
   mark = wm_session_copy (self->session, shown);
   take_value (mark, value);
-  edit = wm_session_begin (self->session, N_("Move mark"));
+  edit = wm_session_begin (self->session, N_ ("Move mark"));
   wm_session_put (self->session, edit, mark);
   wm_inspection_replace (self->marks, mark);
   wm_inspection_commit (self, edit);
@@ -286,7 +290,7 @@ on_mark_removed (WmCanvas *canvas, WmId *id, WmInspectionPage *self)
 
   if (mark == NULL)
     return;
-  edit = wm_session_begin (self->session, N_("Delete mark"));
+  edit = wm_session_begin (self->session, N_ ("Delete mark"));
   wm_edit_remove (edit, mark);
   wm_inspection_commit (self, edit);
   if (wm_id_equal (id, &self->tying))
@@ -318,7 +322,7 @@ static void
 on_mark_menu (WmCanvas *canvas, WmId *id, double x, double y, WmInspectionPage *self)
 {
   gtk_popover_set_pointing_to (GTK_POPOVER (self->mark_menu),
-                               &(GdkRectangle){ x, y, 1, 1 });
+                               &(GdkRectangle) { x, y, 1, 1 });
   gtk_popover_popup (GTK_POPOVER (self->mark_menu));
 }
 
@@ -341,8 +345,8 @@ on_tool_changed (GActionGroup *group, const char *name, GVariant *state,
   if (wm_id_is_none (&self->tying))
     wm_inspection_hint (self, g_str_equal (tool, "spot")
                                   ? NULL
-                                  : _("Click the points; a double click or Enter ends, "
-                                      "Escape cancels."));
+                                  : _ ("Click the points; a double click or Enter ends, "
+                                       "Escape cancels."));
 }
 
 void
@@ -353,9 +357,9 @@ wm_inspection_init_marks (WmInspectionPage *self)
 
   g_action_map_add_action_entries (G_ACTION_MAP (self->actions), entries,
                                    G_N_ELEMENTS (entries), self);
-  g_menu_append (menu, _("Tie to another check"), "inspection.re-tie");
-  g_menu_append (menu, _("Let the disc find its place"), "canvas.unpin");
-  g_menu_append (menu, _("Delete mark"), "canvas.remove");
+  g_menu_append (menu, _ ("Tie to another check"), "inspection.re-tie");
+  g_menu_append (menu, _ ("Let the disc find its place"), "canvas.unpin");
+  g_menu_append (menu, _ ("Delete mark"), "canvas.remove");
   self->mark_menu = gtk_popover_menu_new_from_model (G_MENU_MODEL (menu));
   gtk_widget_set_parent (self->mark_menu, GTK_WIDGET (self->overlay));
   gtk_popover_set_has_arrow (GTK_POPOVER (self->mark_menu), TRUE);

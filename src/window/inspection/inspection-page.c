@@ -64,8 +64,7 @@ read_kind (WmInspectionPage *self, WmKind kind)
 {
   g_autoptr (GError) error = NULL;
   WmArchive *archive = wm_session_get_archive (self->session);
-  GPtrArray *list
-      = wm_archive_list_of_visit (archive, kind, &self->visit_id, &error);
+  GPtrArray *list = wm_archive_list_of_visit (archive, kind, &self->visit_id, &error);
 
   if (list != NULL)
     return list;
@@ -113,7 +112,7 @@ wm_inspection_reload (WmInspectionPage *self)
 
   /* A list made from the tables again has other keys: the place is the same. */
   if (wm_checks_find (self->checks, &self->open_id) < 0)
-    self->open_id = self->checks_are_new && open >= 0 && open < (int) self->checks->len
+    self->open_id = self->checks_are_new && open >= 0 && open < (int)self->checks->len
                         ? *wm_record_get_id (g_ptr_array_index (self->checks, open))
                         : WM_ID_NONE;
   if (!wm_id_is_none (&self->tying)
@@ -127,14 +126,16 @@ on_kept (WmSession *session, gboolean kept, gpointer user_data)
 {
   g_autoptr (WmInspectionPage) self = user_data;
 
-  /* Refused, and told: show what is on disk again. */
-  if (!kept && self->session == session)
+  self->n_pending--;
+  /* All is on disk, or an edit was refused and told: show what is there. */
+  if (self->session == session && (self->n_pending == 0 || !kept))
     wm_inspection_reload (self);
 }
 
 void
 wm_inspection_commit (WmInspectionPage *self, WmEdit *edit)
 {
+  self->n_pending++;
   wm_session_commit_then (self->session, edit, on_kept, g_object_ref (self));
 }
 
@@ -147,16 +148,19 @@ show_photo_card (WmInspectionPage *self, WmPhoto *photo)
   g_autofree char *verdict = wm_photo_verdict_words (photo);
   g_autofree char *advice = wm_photo_verdict_advice (photo);
   g_autofree char *taken = wm_label_moment (photo->taken_at_s);
+  g_autofree char *name = NULL;
   gboolean has_date = taken != NULL && *taken != '\0';
-  g_autofree char *facts
-      = g_strdup_printf ("%s%s%s", has_date ? taken : "",
-                         has_date && verdict != NULL ? "  ·  " : "",
-                         verdict != NULL ? verdict : "");
+  g_autofree char *facts = g_strdup_printf ("%s%s%s", has_date ? taken : "",
+                                            has_date && verdict != NULL ? "  ·  " : "",
+                                            verdict != NULL ? verdict : "");
 
   gtk_label_set_text (self->photo_title, title);
   gtk_label_set_text (self->photo_facts, facts);
   gtk_widget_set_visible (GTK_WIDGET (self->photo_facts), *facts != '\0');
   gtk_widget_set_tooltip_text (self->photo_card, advice);
+  name = g_strdup_printf ("%s, %s", title, facts);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->canvas),
+                                  GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
 }
 
 static void
@@ -174,8 +178,8 @@ static void
 on_view_changed (WmCanvas *canvas, WmInspectionPage *self)
 {
   double percent = 100 * wm_canvas_get_pixel_zoom (canvas);
-  g_autofree char *text = g_strdup_printf (percent < 9.95 ? _("%.1f %%") : _("%.0f %%"),
-                                           percent);
+  g_autofree char *text =
+      g_strdup_printf (percent < 9.95 ? _ ("%.1f %%") : _ ("%.0f %%"), percent);
 
   gtk_label_set_text (self->zoom_label, text);
   show_scale (self);
@@ -185,7 +189,7 @@ static void
 show_problem (WmInspectionPage *self, const char *text)
 {
   adw_status_page_set_icon_name (self->empty, "dialog-warning-symbolic");
-  adw_status_page_set_title (self->empty, _("This photo can not be shown"));
+  adw_status_page_set_title (self->empty, _ ("This photo can not be shown"));
   adw_status_page_set_description (self->empty, text);
   gtk_widget_set_visible (adw_status_page_get_child (self->empty), FALSE);
   gtk_stack_set_visible_child_name (self->stack, "empty");
@@ -194,8 +198,8 @@ show_problem (WmInspectionPage *self, const char *text)
 static void
 on_failed (WmCanvas *canvas, const GError *error, WmInspectionPage *self)
 {
-  g_autofree char *text = g_markup_printf_escaped (
-      _("%s Its marks are kept."), error->message);
+  g_autofree char *text =
+      g_markup_printf_escaped (_ ("%s Its marks are kept."), error->message);
 
   show_problem (self, text);
 }
@@ -204,8 +208,8 @@ static void
 show_no_photo (WmInspectionPage *self)
 {
   adw_status_page_set_icon_name (self->empty, "wm-add-photo-symbolic");
-  adw_status_page_set_title (self->empty, _("No photo yet"));
-  adw_status_page_set_description (self->empty, _("Drop one here or press Ctrl+O."));
+  adw_status_page_set_title (self->empty, _ ("No photo yet"));
+  adw_status_page_set_description (self->empty, _ ("Drop one here or press Ctrl+O."));
   gtk_widget_set_visible (adw_status_page_get_child (self->empty), TRUE);
   gtk_stack_set_visible_child_name (self->stack, "empty");
 }
@@ -216,9 +220,8 @@ load_photo (WmInspectionPage *self, WmPhoto *photo)
   WmArchive *archive = wm_session_get_archive (self->session);
   g_autofree char *path = wm_archive_photo_path (archive, photo);
   g_autoptr (GError) error = NULL;
-  g_autoptr (WmTileLayer) layer
-      = wm_tile_layer_new (path, photo->sha256, wm_archive_get_cache_folder (archive),
-                           &error);
+  g_autoptr (WmTileLayer) layer = wm_tile_layer_new (
+      path, photo->sha256, wm_archive_get_cache_folder (archive), &error);
 
   self->canvas_photo_id = *wm_record_get_id (WM_RECORD (photo));
   wm_canvas_set_layer (self->canvas, layer, photo->quarter_turns);
@@ -271,10 +274,11 @@ wm_inspection_show (WmInspectionPage *self)
   wm_inspection_show_open_check (self);
   wm_inspection_show_photo (self, &self->photo_id);
   wm_inspection_show_strip (self);
-  wm_inspection_update_checks_actions (self);
+  wm_inspection_update_actions (self);
 }
 
-/* ---- a page of a moment ------------------------------------------------------------- */
+/* ---- a page of a moment -------------------------------------------------------------
+ */
 
 static void
 forget_visit (WmInspectionPage *self)
@@ -314,8 +318,12 @@ static void
 rows_changed (WmMomentPage *page, WmSession *session, const WmChange *change)
 {
   static const WmKind kinds[] = { WM_KIND_VISIT, WM_KIND_PIECE, WM_KIND_PHOTO,
-                                  WM_KIND_CHECK, WM_KIND_MARK, WM_KIND_MEASUREMENT };
+                                  WM_KIND_CHECK, WM_KIND_MARK,  WM_KIND_MEASUREMENT };
 
+  /* What is on disk is behind what is shown while edits are on their way: reading it
+   * now would take answers back for a moment, and give a number twice. */
+  if (WM_INSPECTION_PAGE (page)->n_pending > 0)
+    return;
   for (guint i = 0; i < G_N_ELEMENTS (kinds); i++)
     if (wm_change_touches (change, kinds[i]))
       {
@@ -351,7 +359,8 @@ wm_inspection_page_moment_init (WmMomentPageInterface *iface)
   iface->leave = leave;
 }
 
-/* ---- widget ------------------------------------------------------------------------- */
+/* ---- widget -------------------------------------------------------------------------
+ */
 
 static void
 name_buttons (WmInspectionPage *self)
@@ -365,7 +374,7 @@ name_buttons (WmInspectionPage *self)
   wm_action_name_widget (self->zoom_in, "canvas.zoom-in");
   wm_action_name_widget (self->zoom_fit, "canvas.fit");
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->marking_bar),
-                                  GTK_ACCESSIBLE_PROPERTY_LABEL, _("Marking"), -1);
+                                  GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Marking"), -1);
 }
 
 static void

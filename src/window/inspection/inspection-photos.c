@@ -21,7 +21,7 @@ get_moment_rank (WmPhoto *photo)
 static int
 compare_photos (gconstpointer a, gconstpointer b)
 {
-  WmPhoto *first = *(WmPhoto *const *) a, *second = *(WmPhoto *const *) b;
+  WmPhoto *first = *(WmPhoto *const *)a, *second = *(WmPhoto *const *)b;
   int rank = get_moment_rank (first) - get_moment_rank (second);
 
   if (rank != 0)
@@ -58,15 +58,15 @@ wm_inspection_show_strip (WmInspectionPage *self)
                        &self->photo_id);
 }
 
-/* ---- coming in ------------------------------------------------------------------------- */
+/* ---- coming in
+ * ------------------------------------------------------------------------- */
 
 /* The first free place of a moment in any visit, shown or not. */
 static gint64
 find_position (WmInspectionPage *self, const WmId *visit_id, const char *moment)
 {
-  g_autoptr (GPtrArray) photos
-      = wm_archive_list_of_visit (wm_session_get_archive (self->session), WM_KIND_PHOTO,
-                                  visit_id, NULL);
+  g_autoptr (GPtrArray) photos = wm_archive_list_of_visit (
+      wm_session_get_archive (self->session), WM_KIND_PHOTO, visit_id, NULL);
   gboolean is_shown = wm_id_equal (visit_id, &self->visit_id);
   GPtrArray *list = is_shown ? self->photos : photos;
   gint64 next = 0;
@@ -85,7 +85,7 @@ static void
 on_taken (WmPhotoImport *import, WmPhoto *photo, WmInspectionPage *self)
 {
   gboolean is_shown = wm_id_equal (&photo->visit_id, &self->visit_id);
-  WmEdit *edit = wm_edit_new (N_("Add photo"), &self->import_piece_id,
+  WmEdit *edit = wm_edit_new (N_ ("Add photo"), &self->import_piece_id,
                               wm_session_get_by (self->session));
 
   photo->position = find_position (self, &photo->visit_id, photo->moment);
@@ -138,8 +138,8 @@ prepare_import (WmInspectionPage *self, const char *moment, const char *view)
       g_signal_connect (self->import, "progress", G_CALLBACK (on_progress), self);
       g_signal_connect (self->import, "finished", G_CALLBACK (on_finished), self);
     }
-  self->import_piece_id
-      = *wm_record_get_id (WM_RECORD (wm_session_get_piece (self->session)));
+  self->import_piece_id =
+      *wm_record_get_id (WM_RECORD (wm_session_get_piece (self->session)));
   wm_photo_import_set_place (self->import, &self->visit_id, moment, view);
   return self->import;
 }
@@ -223,8 +223,8 @@ on_files_pasted (GObject *source, GAsyncResult *result, gpointer user_data)
 {
   g_autoptr (WmInspectionPage) self = user_data;
   g_autoptr (GListStore) files = g_list_store_new (G_TYPE_FILE);
-  const GValue *value
-      = gdk_clipboard_read_value_finish (GDK_CLIPBOARD (source), result, NULL);
+  const GValue *value =
+      gdk_clipboard_read_value_finish (GDK_CLIPBOARD (source), result, NULL);
   WmPhotoImport *import = prepare_import (self, get_shown_moment (self), NULL);
 
   if (value == NULL || import == NULL)
@@ -239,8 +239,8 @@ on_texture_pasted (GObject *source, GAsyncResult *result, gpointer user_data)
 {
   g_autoptr (WmInspectionPage) self = user_data;
   g_autoptr (GError) error = NULL;
-  g_autoptr (GdkTexture) texture
-      = gdk_clipboard_read_texture_finish (GDK_CLIPBOARD (source), result, &error);
+  g_autoptr (GdkTexture) texture =
+      gdk_clipboard_read_texture_finish (GDK_CLIPBOARD (source), result, &error);
   WmPhotoImport *import = prepare_import (self, get_shown_moment (self), NULL);
 
   if (import == NULL)
@@ -248,7 +248,7 @@ on_texture_pasted (GObject *source, GAsyncResult *result, gpointer user_data)
   if (texture != NULL)
     wm_photo_import_add_texture (import, texture);
   else
-    wm_session_toast (self->session, _("There is no picture to paste."));
+    wm_session_toast (self->session, _ ("There is no picture to paste."));
 }
 
 static void
@@ -266,13 +266,14 @@ on_paste (GSimpleAction *action, GVariant *parameter, gpointer user_data)
                                       g_object_ref (self));
 }
 
-/* ---- order, view, removal ---------------------------------------------------------------- */
+/* ---- order, view, removal
+ * ---------------------------------------------------------------- */
 
 /* Puts @photo at @position of @moment and numbers both moments again: one edit. */
 static void
 move_photo (WmInspectionPage *self, WmPhoto *photo, const char *moment, int position)
 {
-  WmEdit *edit = wm_session_begin (self->session, N_("Move photo"));
+  WmEdit *edit = wm_session_begin (self->session, N_ ("Move photo"));
   g_autoptr (GPtrArray) order = g_ptr_array_new_with_free_func (g_object_unref);
   guint at = 0;
 
@@ -296,8 +297,8 @@ move_photo (WmInspectionPage *self, WmPhoto *photo, const char *moment, int posi
   for (guint i = 0; i < order->len; i++)
     {
       WmPhoto *one = g_ptr_array_index (order, i);
-      WmPhoto *before
-          = wm_inspection_find (self->photos, wm_record_get_id (WM_RECORD (one)));
+      WmPhoto *before =
+          wm_inspection_find (self->photos, wm_record_get_id (WM_RECORD (one)));
 
       one->position = i;
       if (wm_record_equal (WM_RECORD (one), WM_RECORD (before)))
@@ -331,7 +332,7 @@ on_step (GSimpleAction *action, GVariant *parameter, gpointer user_data)
     return;
   /* Behind the next one, or before the one before. */
   move_photo (self, photo, photo->moment,
-              later ? (int) photo->position + 2 : MAX ((int) photo->position - 1, 0));
+              later ? (int)photo->position + 2 : MAX ((int)photo->position - 1, 0));
 }
 
 static void
@@ -347,7 +348,7 @@ on_photo_described (WmPhotoStrip *strip, WmId *id, const char *view, const char 
   photo = wm_session_copy (self->session, shown);
   wm_record_set_text (WM_RECORD (photo), "view", view);
   wm_record_set_text (WM_RECORD (photo), "caption", caption);
-  edit = wm_session_begin (self->session, N_("Describe photo"));
+  edit = wm_session_begin (self->session, N_ ("Describe photo"));
   wm_session_put (self->session, edit, photo);
   wm_inspection_replace (self->photos, photo);
   wm_inspection_commit (self, edit);
@@ -364,17 +365,16 @@ on_remove (GSimpleAction *action, GVariant *parameter, gpointer user_data)
 
   if (photo == NULL || wm_session_is_read_only (self->session))
     return;
-  edit = wm_session_begin (self->session, N_("Remove photo"));
+  edit = wm_session_begin (self->session, N_ ("Remove photo"));
   wm_edit_remove (edit, photo);
   wm_inspection_commit (self, edit);
-  wm_session_toast (self->session, _("Photo removed. Ctrl+Z brings it back."));
+  wm_session_toast (self->session, _ ("Photo removed. Ctrl+Z brings it back."));
   if (g_ptr_array_find (self->photos, photo, &index))
     {
       g_ptr_array_remove_index (self->photos, index);
-      self->photo_id
-          = index < self->photos->len
-                ? *wm_record_get_id (g_ptr_array_index (self->photos, index))
-                : WM_ID_NONE;
+      self->photo_id = index < self->photos->len
+                           ? *wm_record_get_id (g_ptr_array_index (self->photos, index))
+                           : WM_ID_NONE;
     }
   wm_inspection_show (self);
 }
@@ -390,7 +390,7 @@ wm_inspection_turned (WmInspectionPage *self, int turns)
     return;
   photo = wm_session_copy (self->session, shown);
   photo->quarter_turns = turns;
-  edit = wm_session_begin (self->session, N_("Turn photo"));
+  edit = wm_session_begin (self->session, N_ ("Turn photo"));
   wm_session_put (self->session, edit, photo);
   wm_inspection_replace (self->photos, photo);
   wm_inspection_commit (self, edit);
@@ -402,7 +402,8 @@ on_turned (WmCanvas *canvas, int turns, WmInspectionPage *self)
   wm_inspection_turned (self, turns);
 }
 
-/* ---- choosing ------------------------------------------------------------------------------ */
+/* ---- choosing
+ * ------------------------------------------------------------------------------ */
 
 static void
 on_photo_chosen (WmPhotoStrip *strip, WmId *id, WmInspectionPage *self)
@@ -418,11 +419,11 @@ step_shown (WmInspectionPage *self, int step)
   WmPhoto *photo = wm_inspection_get_photo (self);
 
   if (photo == NULL || !g_ptr_array_find (self->photos, photo, &index)
-      || (int) index + step < 0 || index + step >= self->photos->len)
+      || (int)index + step < 0 || index + step >= self->photos->len)
     return;
-  on_photo_chosen (self->strip,
-                   (WmId *) wm_record_get_id (g_ptr_array_index (self->photos, index + step)),
-                   self);
+  on_photo_chosen (
+      self->strip,
+      (WmId *)wm_record_get_id (g_ptr_array_index (self->photos, index + step)), self);
 }
 
 static void
@@ -465,9 +466,8 @@ on_import_cancelled (WmPhotoStrip *strip, WmInspectionPage *self)
 }
 
 static const GActionEntry entries[] = {
-  { "add", on_add, "s" },   { "add-view", on_add_view, "s" },
-  { "paste", on_paste },    { "next", on_next },
-  { "previous", on_previous }, { "step", on_step, "s" },
+  { "add", on_add, "s" },      { "add-view", on_add_view, "s" }, { "paste", on_paste },
+  { "next", on_next },         { "previous", on_previous },      { "step", on_step, "s" },
   { "describe", on_describe }, { "remove", on_remove },
 };
 
@@ -485,7 +485,8 @@ wm_inspection_init_photos (WmInspectionPage *self)
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (target));
   g_signal_connect (self->strip, "photo-chosen", G_CALLBACK (on_photo_chosen), self);
   g_signal_connect (self->strip, "photo-moved", G_CALLBACK (on_photo_moved), self);
-  g_signal_connect (self->strip, "photo-described", G_CALLBACK (on_photo_described), self);
+  g_signal_connect (self->strip, "photo-described", G_CALLBACK (on_photo_described),
+                    self);
   g_signal_connect (self->strip, "import-cancelled", G_CALLBACK (on_import_cancelled),
                     self);
   g_signal_connect (self->canvas, "turned", G_CALLBACK (on_turned), self);

@@ -44,15 +44,16 @@ struct _WmInspectionPage
   GPtrArray *measurements; /* WmMeasurement of the visit */
   gboolean checks_are_new; /* made from the tables, not in the archive yet */
 
-  WmId open_id;  /* the open check, or none */
-  WmId photo_id; /* the photo in the canvas, or none */
-  WmId tying;    /* a mark that waits for the check that is chosen next, or none */
+  WmId open_id;         /* the open check, or none */
+  WmId photo_id;        /* the photo in the canvas, or none */
+  WmId tying;           /* a mark that waits for the check that is chosen next, or none */
   WmId canvas_photo_id; /* what the canvas has loaded */
 
   GSimpleActionGroup *actions, *photo_actions;
   WmPhotoImport *import;
   WmId import_piece_id; /* what its photos are of, whatever is shown by then */
   guint import_taken;
+  guint n_pending; /* edits of this page on their way to disk */
   WmRoom room;
 };
 
@@ -81,7 +82,7 @@ void wm_inspection_answer (WmInspectionPage *self, WmSeverity severity);
 void wm_inspection_change_note (WmInspectionPage *self, const char *note);
 /* Puts a changed copy of a check, and the whole list where it is new. */
 void wm_inspection_put_check (WmInspectionPage *self, WmEdit *edit, WmCheck *check);
-void wm_inspection_update_checks_actions (WmInspectionPage *self);
+void wm_inspection_update_actions (WmInspectionPage *self);
 char *wm_inspection_concluded_words (WmInspectionPage *self);
 
 /* ---- inspection-marks.c ---- */

@@ -44,7 +44,7 @@ wm_progress_rule_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   GtkStyleContext *style = gtk_widget_get_style_context (widget);
   GdkRGBA text, tick = lookup (style, "wm_tick");
   GdkRGBA accent = lookup (style, "accent_color");
-  double step = gtk_widget_get_width (widget) / (double) MAX (self->n_checks, 1);
+  double step = gtk_widget_get_width (widget) / (double)MAX (self->n_checks, 1);
   int thick = CLAMP (floor (step * 0.4), 1, WIDEST);
   int bottom = HEIGHT - 3;
 
@@ -58,14 +58,13 @@ wm_progress_rule_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
       int width = is_open ? MIN (DOT, thick) : thick;
       int x = floor ((i + 0.5) * step - width / 2.0);
 
-      gtk_snapshot_append_color (
-          snapshot, is_finding ? &text : &tick,
-          &GRAPHENE_RECT_INIT (x, bottom - length, width, length));
-      if ((int) i == self->current)
+      gtk_snapshot_append_color (snapshot, is_finding ? &text : &tick,
+                                 &GRAPHENE_RECT_INIT (x, bottom - length, width, length));
+      if ((int)i == self->current)
         gtk_snapshot_append_color (
             snapshot, &accent,
-            &GRAPHENE_RECT_INIT (floor ((i + 0.5) * step - thick / 2.0) - 1,
-                                 HEIGHT - 2, thick + 2, 2));
+            &GRAPHENE_RECT_INIT (floor ((i + 0.5) * step - thick / 2.0) - 1, HEIGHT - 2,
+                                 thick + 2, 2));
     }
 }
 
@@ -102,7 +101,7 @@ wm_progress_rule_init (WmProgressRule *self)
 {
   self->current = -1;
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _("Progress, one tick a check"), -1);
+                                  _ ("Progress, one tick a check"), -1);
 }
 
 void

@@ -13,5 +13,5 @@
 G_DECLARE_FINAL_TYPE (WmProgressRule, wm_progress_rule, WM, PROGRESS_RULE, GtkWidget)
 
 /* @severities: one WmSeverity a check, copied; @current: the open one, or -1 */
-void wm_progress_rule_set (WmProgressRule *self, const guint8 *severities,
-                           guint n_checks, int current);
+void wm_progress_rule_set (WmProgressRule *self, const guint8 *severities, guint n_checks,
+                           int current);

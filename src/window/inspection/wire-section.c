@@ -72,8 +72,8 @@ wm_wire_section_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   WmWireSection *self = WM_WIRE_SECTION (widget);
   double size = MIN (gtk_widget_get_width (widget), gtk_widget_get_height (widget));
-  cairo_t *cr = gtk_snapshot_append_cairo (snapshot,
-                                           &GRAPHENE_RECT_INIT (0, 0, size, size));
+  cairo_t *cr =
+      gtk_snapshot_append_cairo (snapshot, &GRAPHENE_RECT_INIT (0, 0, size, size));
 
   draw (self, cr, size);
   cairo_destroy (cr);
@@ -104,7 +104,7 @@ wm_wire_section_init (WmWireSection *self)
   self->ratio = 1;
   self->diameter = 52;
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _("Section of the wire, what is left filled"), -1);
+                                  _ ("Section of the wire, what is left filled"), -1);
 }
 
 GtkWidget *
