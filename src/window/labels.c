@@ -96,6 +96,25 @@ wm_label_long_date (const char *date)
 }
 
 char *
+wm_label_week_day (gint64 at_s)
+{
+  return format_time (at_s, _("%-d %b"));
+}
+
+char *
+wm_label_month (const char *date)
+{
+  g_autoptr(GDateTime) at = parse_date (date);
+  g_autoptr(GDateTime) now = g_date_time_new_now_local ();
+
+  if (at == NULL)
+    return g_strdup ("");
+  /* %OB: the month as it stands alone, which some languages write differently. */
+  return g_date_time_format (
+      at, g_date_time_get_year (at) == g_date_time_get_year (now) ? "%OB" : "%OB %Y");
+}
+
+char *
 wm_label_money (gint64 minor, const char *currency)
 {
   int exponent = wm_currency_exponent (currency);
@@ -181,16 +200,9 @@ wm_label_piece (WmSession *session, WmPiece *piece)
 {
   g_autofree char *type = wm_label_type (session, piece->type);
   g_autofree char *metal = wm_label_metal (session, piece);
-  GString *line = g_string_new (type);
-  const char *parts[] = { piece->description, metal };
+  const char *second = metal[0] != '\0' ? metal : piece->description;
 
-  for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
-    if (parts[i] != NULL && parts[i][0] != '\0')
-      {
-        if (line->len > 0)
-          g_string_append (line, ", ");
-        g_string_append (line, parts[i]);
-      }
-
-  return g_string_free (line, FALSE);
+  if (second == NULL || second[0] == '\0')
+    return g_steal_pointer (&type);
+  return type[0] == '\0' ? g_strdup (second) : g_strdup_printf ("%s, %s", type, second);
 }

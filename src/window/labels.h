@@ -21,6 +21,11 @@ char *wm_label_short_date (const char *date);
 /* "2 Dec 2026": short, and read back by field-check.h as the same day. */
 char *wm_label_long_date (const char *date);
 
+/* "26 Nov", never with the year; for scales. */
+char *wm_label_week_day (gint64 at_s);
+/* "December" of a date; with the year if that is not the current one. */
+char *wm_label_month (const char *date);
+
 /* "6 800.00 EUR" from the minor unit; read back by field-check.h. */
 char *wm_label_money (gint64 minor, const char *currency);
 
@@ -35,5 +40,5 @@ char *wm_label_type (WmSession *session, const char *type);
 const char *wm_label_type_icon (WmSession *session, const char *type);
 /* "18 k yellow gold, 750" */
 char *wm_label_metal (WmSession *session, WmPiece *piece);
-/* "Line bracelet, 18 k yellow gold, 34 brilliants" */
+/* "Line bracelet, 18 k yellow gold"; without a metal its description. */
 char *wm_label_piece (WmSession *session, WmPiece *piece);

@@ -7,6 +7,7 @@
 #include <glib/gi18n.h>
 
 #include "window/action-table.h"
+#include "window/diary/diary-page.h"
 #include "window/moment-page.h"
 #include "window/moments.h"
 #include "window/people/person-picker.h"
@@ -34,6 +35,7 @@ struct _WmMainWindow
   GtkBox *moments_box;
   GtkStack *pages;
   AdwStatusPage *welcome;
+  WmDiaryPage *diary;
   WmPieceBar *piece_bar;
   GtkStack *moment_stack;
 
@@ -306,6 +308,20 @@ on_flap_changed (WmMainWindow *self)
                                                    || adw_flap_get_folded (self->flap));
 }
 
+/* Keys of the shown page work wherever the focus is, unless what has it took them. */
+static gboolean
+on_key_pressed (GtkEventControllerKey *controller, guint keyval, guint keycode,
+                GdkModifierType state, WmMainWindow *self)
+{
+  WmMomentPage *page = get_shown_page (self);
+  GtkWidget *focus = gtk_window_get_focus (GTK_WINDOW (self));
+
+  if (page == NULL || GTK_IS_TEXT (focus) || GTK_IS_TEXT_VIEW (focus)
+      || (focus != NULL && gtk_widget_is_ancestor (focus, GTK_WIDGET (page))))
+    return GDK_EVENT_PROPAGATE;
+  return gtk_event_controller_key_forward (controller, GTK_WIDGET (page));
+}
+
 static gboolean
 on_close_request (GtkWindow *window)
 {
@@ -343,6 +359,7 @@ wm_main_window_class_init (WmMainWindowClass *klass)
   widget_class->size_allocate = wm_main_window_size_allocate;
   GTK_WINDOW_CLASS (klass)->close_request = on_close_request;
 
+  g_type_ensure (WM_TYPE_DIARY_PAGE);
   g_type_ensure (WM_TYPE_PIECES_PANE);
   g_type_ensure (WM_TYPE_PIECE_BAR);
   gtk_widget_class_set_template_from_resource (widget_class, WM_UI "main-window.ui");
@@ -358,6 +375,7 @@ wm_main_window_class_init (WmMainWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, WmMainWindow, moments_box);
   gtk_widget_class_bind_template_child (widget_class, WmMainWindow, pages);
   gtk_widget_class_bind_template_child (widget_class, WmMainWindow, welcome);
+  gtk_widget_class_bind_template_child (widget_class, WmMainWindow, diary);
   gtk_widget_class_bind_template_child (widget_class, WmMainWindow, piece_bar);
   gtk_widget_class_bind_template_child (widget_class, WmMainWindow, moment_stack);
 }
@@ -366,10 +384,13 @@ static void
 wm_main_window_init (WmMainWindow *self)
 {
   g_autoptr(GMenuModel) menu = wm_action_make_menu ();
+  GtkEventController *keys = gtk_event_controller_key_new ();
 
   gtk_widget_init_template (GTK_WIDGET (self));
   self->room = WM_ROOM_NARROW;
   self->pieces_wanted = TRUE;
+  g_signal_connect (keys, "key-pressed", G_CALLBACK (on_key_pressed), self);
+  gtk_widget_add_controller (GTK_WIDGET (self), keys);
   gtk_menu_button_set_menu_model (GTK_MENU_BUTTON (self->menu_button), menu);
   wm_action_name_widget (self->menu_button, "win.menu");
   wm_action_name_widget (self->pieces_toggle, "win.pieces");
@@ -425,6 +446,8 @@ wm_main_window_show_page (WmMainWindow *self, const char *name)
 
   if (before != NULL && g_strcmp0 (name, "piece") != 0)
     wm_moment_page_leave (before);
+  if (g_str_equal (name, "diary"))
+    wm_diary_page_show (self->diary, self->session);
   gtk_stack_set_visible_child_name (self->pages, name);
   set_action_state (self, "diary", g_variant_new_boolean (g_str_equal (name, "diary")));
   show_title (self);

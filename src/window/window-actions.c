@@ -7,6 +7,7 @@
 #include "window/counter/counter-view.h"
 #include "window/form/form-field.h"
 #include "window/hand-back/report-actions.h"
+#include "window/history-window.h"
 #include "window/take-in/take-in-edits.h"
 
 static WmSession *
@@ -123,7 +124,14 @@ on_counter_view (GSimpleAction *action, GVariant *parameter, gpointer window)
   wm_counter_view_open (window, get_session (window));
 }
 
+static void
+on_history (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  wm_history_window_open (GTK_WINDOW (window), get_session (window));
+}
+
 static const GActionEntry entries[] = {
+  { "history", on_history },
   { "menu", on_menu },
   { "now-working", on_now_working },
   { "counter-view", on_counter_view },
@@ -174,6 +182,7 @@ wm_window_actions_refresh (WmMainWindow *window)
   set_enabled (window, "counter-view", has_visit);
   set_enabled (window, "earlier-visit", has_visit);
   set_enabled (window, "later-visit", has_visit);
+  set_enabled (window, "history", has_visit);
   set_enabled (window, "show-report", has_visit);
   set_enabled (window, "print-report", has_visit);
   set_enabled (window, "save-report", has_visit);
