@@ -184,6 +184,12 @@ place_close_ups (const WmPageContext *context, const WmFinding *finding, double 
                 check->after_severity);
   else if (context->finished)
     place_empty (sheet, right, y_mm, N_("There is no after photo of this place."));
+  else if (photo != NULL)
+    {
+      /* Nothing to compare with yet: show where on the piece the place is. */
+      wm_box_view_fit (&after_view, photo, WM_CLOSE_WIDTH_MM, WM_CLOSE_HEIGHT_MM);
+      place_view (context, &after_view, right, y_mm, mark, number, check->severity);
+    }
 
   wm_sheet_tag (sheet, "Caption");
   height = wm_sheet_text (sheet, 0, caption_mm, 0, WM_TEXT_SMALL,
@@ -192,6 +198,9 @@ place_close_ups (const WmPageContext *context, const WmFinding *finding, double 
     wm_sheet_text (sheet, right, caption_mm, 0, WM_TEXT_SMALL,
                    wm_say (language, registered ? N_("After, same place, same scale")
                                                 : N_("After")));
+  else if (photo != NULL && !context->finished)
+    wm_sheet_text (sheet, right, caption_mm, 0, WM_TEXT_SMALL,
+                   wm_say (language, N_("Where it is")));
   wm_sheet_tag_end (sheet, "Caption");
   return WM_CLOSE_HEIGHT_MM + 1.4 + height;
 }

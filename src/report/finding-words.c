@@ -57,6 +57,13 @@ wm_finding_found (WmLanguage *language, WmVisitData *data, const WmFinding *find
   return g_string_free (text, FALSE);
 }
 
+/* Looked at again after the work: what is not done by then was left on purpose. */
+static gboolean
+is_closed (const WmFinding *finding)
+{
+  return finding->check->after_severity != WM_SEVERITY_NOT_LOOKED_AT;
+}
+
 char *
 wm_finding_done (WmLanguage *language, const WmFinding *finding)
 {
@@ -77,7 +84,9 @@ wm_finding_done (WmLanguage *language, const WmFinding *finding)
         }
     }
   if (text->len == 0)
-    g_string_append (text, wm_say (language, N_("Nothing was done yet.")));
+    g_string_append (text, wm_say (language, is_closed (finding)
+                                                 ? N_("Left as it is.")
+                                                 : N_("Nothing was done yet.")));
   return g_string_free (text, FALSE);
 }
 
@@ -99,7 +108,9 @@ wm_finding_tested (WmLanguage *language, const WmFinding *finding)
         append_sentence (text, wm_say (language, N_("Not passed yet")));
     }
   if (text->len == 0)
-    g_string_append (text, wm_say (language, N_("Not tested yet.")));
+    g_string_append (text, wm_say (language, is_closed (finding)
+                                                 ? N_("Looked at again under the loupe.")
+                                                 : N_("Not tested yet.")));
   return g_string_free (text, FALSE);
 }
 

@@ -81,10 +81,11 @@ add_final_tests (WmReport *self)
 }
 
 static void
-choose_blocks (WmReport *self)
+choose_blocks (WmReport *self, gboolean signatures_first)
 {
   WmVisitData *data = self->data;
 
+  g_array_set_size (self->blocks, 0);
   add_block (self, wm_block_title, NULL, TRUE, FALSE);
   add_block (self, wm_block_facts, NULL, FALSE, FALSE);
   add_block (self, wm_block_overview, NULL, FALSE, FALSE);
@@ -95,12 +96,15 @@ choose_blocks (WmReport *self)
   if (data->visit->next_check_on != NULL)
     add_block (self, wm_block_come_back, NULL, FALSE, FALSE);
   add_block (self, wm_block_good_to_know, NULL, FALSE, FALSE);
-  add_block (self, wm_block_signatures, NULL, FALSE, FALSE);
+  if (signatures_first)
+    add_block (self, wm_block_signatures, NULL, FALSE, FALSE);
   for (guint i = 0; i < data->findings->len; i++)
     add_block (self, wm_block_finding, g_ptr_array_index (data->findings, i), FALSE,
                i == 0);
   add_checklist (self);
   add_final_tests (self);
+  if (!signatures_first)
+    add_block (self, wm_block_signatures, NULL, FALSE, FALSE);
 }
 
 /* ---- on which page -------------------------------------------------------- */
@@ -151,7 +155,7 @@ lay_out (WmReport *self)
       double bottom = sheet.height_mm - WM_BOTTOM_MM;
 
       if (y > WM_TOP_MM
-          && (block->use.own_page || y + get_run_height (self, heights, i) > bottom))
+          && ((block->use.own_page && page == 0) || y + get_run_height (self, heights, i) > bottom))
         {
           page++;
           y = WM_TOP_MM;
@@ -162,6 +166,19 @@ lay_out (WmReport *self)
     }
   self->n_pages = page + 1;
   wm_sheet_clear (&sheet);
+}
+
+static gboolean
+is_signed_on_first_page (WmReport *self)
+{
+  for (guint i = 0; i < self->blocks->len; i++)
+    {
+      WmPlacedBlock *block = &g_array_index (self->blocks, WmPlacedBlock, i);
+
+      if (block->use.place == wm_block_signatures)
+        return block->page == 0;
+    }
+  return FALSE;
 }
 
 WmPaper
@@ -194,8 +211,14 @@ wm_report_new (WmArchive *archive, WmTrade *trade, const WmId *visit_id,
   self->data = g_steal_pointer (&data);
   self->blocks = g_array_new (FALSE, TRUE, sizeof (WmPlacedBlock));
   wm_photo_boxes_init (&self->boxes, self->data, self->options.size);
-  choose_blocks (self);
+  choose_blocks (self, TRUE);
   lay_out (self);
+  if (!is_signed_on_first_page (self))
+    {
+      /* Alone on a page they would look forgotten: they close the report instead. */
+      choose_blocks (self, FALSE);
+      lay_out (self);
+    }
   return self;
 }
 

@@ -250,6 +250,7 @@ wm_sheet_section (WmSheet *self, double x_mm, double y_mm, double radius_mm, dou
   if (self->cr == NULL)
     return;
   cairo_save (self->cr);
+  cairo_new_path (self->cr); /* text leaves a current point behind */
   cairo_set_line_width (self->cr, 0.5);
   cairo_arc (self->cr, x, y, r, 0, 2 * G_PI);
   set_grey (self->cr, WM_DIM);
