@@ -93,7 +93,7 @@ wm_photo_open (WmSource *source, WmPhotoFormat format, gboolean is_strict,
 /* Each step takes the image over and gives the next, or keeps the old one when it
  * can not be done: a photo with a broken profile is still shown. */
 static void
-step (VipsImage **image, VipsImage *next, int failed)
+step (VipsImage **image, VipsImage **next, int failed)
 {
   if (failed)
     {
@@ -102,7 +102,7 @@ step (VipsImage **image, VipsImage *next, int failed)
     }
 
   g_object_unref (*image);
-  *image = next;
+  *image = g_steal_pointer (next);
 }
 
 static double
@@ -126,11 +126,10 @@ to_srgb (VipsImage **image)
   if (vips_image_hasalpha (*image))
     {
       white = vips_array_double_newv (1, white_of (*image));
-      step (image, next, vips_flatten (*image, &next, "background", white, NULL));
+      step (image, &next, vips_flatten (*image, &next, "background", white, NULL));
       vips_area_unref (VIPS_AREA (white));
     }
 
-  next = NULL;
   if (vips_image_get_typeof (*image, VIPS_META_ICC_NAME) != 0
       || (*image)->Type == VIPS_INTERPRETATION_CMYK)
     {
@@ -139,11 +138,10 @@ to_srgb (VipsImage **image)
         (*image)->Type == VIPS_INTERPRETATION_CMYK ? "cmyk" : "srgb", "intent",
         VIPS_INTENT_RELATIVE, "depth", 8, NULL);
 
-      step (image, next, failed);
+      step (image, &next, failed);
     }
 
-  next = NULL;
-  step (image, next, vips_colourspace (*image, &next, VIPS_INTERPRETATION_sRGB, NULL));
+  step (image, &next, vips_colourspace (*image, &next, VIPS_INTERPRETATION_sRGB, NULL));
 }
 
 static gboolean
