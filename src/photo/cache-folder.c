@@ -30,8 +30,7 @@
 static gboolean
 is_sha256 (const char *text)
 {
-  return text != NULL && strlen (text) == 64
-         && strspn (text, "0123456789abcdef") == 64;
+  return text != NULL && strlen (text) == 64 && strspn (text, "0123456789abcdef") == 64;
 }
 
 char *
@@ -103,8 +102,7 @@ wm_cache_store (const char *cache_dir, const char *path, GBytes *bytes)
 
   file = wm_atomic_file_new (path, NULL);
   if (file == NULL || fwrite (data, 1, length, file->stream) != length
-      || fwrite (MARK, 1, 4, file->stream) != 4
-      || fwrite (&sum, 1, 4, file->stream) != 4
+      || fwrite (MARK, 1, 4, file->stream) != 4 || fwrite (&sum, 1, 4, file->stream) != 4
       || !wm_atomic_file_commit (file, FALSE, NULL))
     return;
 

@@ -67,8 +67,8 @@ static guint32
 get_32 (Reader *reader, const guint8 *b)
 {
   return reader->is_big_endian
-           ? (guint32)b[0] << 24 | (guint32)b[1] << 16 | (guint32)b[2] << 8 | b[3]
-           : (guint32)b[3] << 24 | (guint32)b[2] << 16 | (guint32)b[1] << 8 | b[0];
+             ? (guint32)b[0] << 24 | (guint32)b[1] << 16 | (guint32)b[2] << 8 | b[3]
+             : (guint32)b[3] << 24 | (guint32)b[2] << 16 | (guint32)b[1] << 8 | b[0];
 }
 
 static guint32
@@ -226,7 +226,7 @@ wm_exif_get_taken (const WmExif *exif, gint64 *taken_us, gboolean *offset_known,
   if (strlen (exif->taken) != 19
       || sscanf (exif->taken, "%4d:%2d:%2d %2d:%2d:%2d", &year, &month, &day, &hour,
                  &minute, &second)
-           != 6)
+             != 6)
     return FALSE;
 
   *offset_known = parse_offset (exif->taken_offset, offset_s);

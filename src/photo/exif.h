@@ -13,13 +13,13 @@
 
 typedef struct
 {
-  int orientation;          /* 1..8, 0 when absent or senseless */
-  double x_resolution;      /* 0 when absent */
-  int resolution_unit;      /* 2 inch, 3 cm, 0 absent */
-  char taken[20];           /* "YYYY:MM:DD HH:MM:SS", or "" */
-  char taken_offset[7];     /* "+HH:MM", or "" */
+  int orientation;      /* 1..8, 0 when absent or senseless */
+  double x_resolution;  /* 0 when absent */
+  int resolution_unit;  /* 2 inch, 3 cm, 0 absent */
+  char taken[20];       /* "YYYY:MM:DD HH:MM:SS", or "" */
+  char taken_offset[7]; /* "+HH:MM", or "" */
   gboolean has_gps;
-  gboolean is_raw;          /* the first directory is only the preview of a raw file */
+  gboolean is_raw; /* the first directory is only the preview of a raw file */
 } WmExif;
 
 /**

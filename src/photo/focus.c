@@ -44,10 +44,10 @@
 
 typedef struct
 {
-  int width, rows;      /* rows with a margin above and below */
+  int width, rows; /* rows with a margin above and below */
   int margin;
   double wide_p, wide_q; /* the two smoothings, px */
-  float least;          /* strength of an edge */
+  float least;           /* strength of an edge */
   float *luma, *p, *q, *half;
 } Strip;
 
@@ -105,8 +105,8 @@ smooth (Strip *strip, double sigma, float *out)
       memset (to, 0, (gsize)width * sizeof *to);
       for (int i = -reach; i <= reach; i++)
         {
-          const float *from = strip->half
-                              + (gsize)CLAMP (y + i, 0, strip->rows - 1) * width;
+          const float *from =
+              strip->half + (gsize)CLAMP (y + i, 0, strip->rows - 1) * width;
           float weight = kernel[i + reach];
 
           for (int x = 0; x < width; x++)
@@ -193,8 +193,8 @@ measure (const Strip *strip, int x, int y, WmEdge *edge)
   edge->strength = sharp;
   edge->is_burnt = is_burnt (strip, x, y);
   angle = atan2 (gy, gx) / G_PI;
-  edge->direction = (guint8)((int)floor ((angle + 1) * WM_EDGE_DIRECTIONS + 0.5)
-                             % WM_EDGE_DIRECTIONS);
+  edge->direction =
+      (guint8)((int)floor ((angle + 1) * WM_EDGE_DIRECTIONS + 0.5) % WM_EDGE_DIRECTIONS);
   return TRUE;
 }
 
@@ -234,8 +234,8 @@ wm_edges_find (WmPixels *pixels, guint most)
   Strip strip = { 0 };
   int margin;
   guint seen = 0, every = 1;
-  int step = STRIP_ROWS
-             * (1 + (int)((gint64)pixels->width * pixels->height / ENOUGH_PIXELS));
+  int step =
+      STRIP_ROWS * (1 + (int)((gint64)pixels->width * pixels->height / ENOUGH_PIXELS));
 
   begin_strip (&strip, pixels->width, wm_noise_estimate (pixels));
   margin = strip.margin;

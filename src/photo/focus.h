@@ -19,8 +19,8 @@
 
 typedef struct
 {
-  float sigma;      /* px of blur */
-  float strength;   /* grey levels a px, after the first smoothing */
+  float sigma;    /* px of blur */
+  float strength; /* grey levels a px, after the first smoothing */
   guint16 x, y;
   guint8 is_burnt;  /* beside pixels that are white: the slope may not be the lens's */
   guint8 direction; /* of the slope: 0 = across x, in steps of 22.5 degrees */

@@ -57,9 +57,9 @@ make_transform (cmsContext context, const void *profile, gsize length)
   if (cmsGetColorSpace (from) == cmsSigRgbData)
     {
       to = cmsCreate_sRGBProfileTHR (context);
-      transform = cmsCreateTransformTHR (context, from, TYPE_BGRA_8, to, TYPE_BGRA_8,
-                                         INTENT_RELATIVE_COLORIMETRIC,
-                                         cmsFLAGS_COPY_ALPHA);
+      transform =
+          cmsCreateTransformTHR (context, from, TYPE_BGRA_8, to, TYPE_BGRA_8,
+                                 INTENT_RELATIVE_COLORIMETRIC, cmsFLAGS_COPY_ALPHA);
       cmsCloseProfile (to);
     }
   cmsCloseProfile (from);

@@ -82,8 +82,8 @@ keep_segment (WmSource *source, int marker, gint64 at, gint64 length, gpointer u
   guint before = kept->len;
 
   wm_source_read (source, at, head, sizeof head);
-  if (marker == 0xFE || (marker >= 0xE1 && marker <= 0xEF && marker != 0xE2
-                         && marker != 0xEE))
+  if (marker == 0xFE
+      || (marker >= 0xE1 && marker <= 0xEF && marker != 0xE2 && marker != 0xEE))
     return TRUE;
   if (marker == 0xE2 && memcmp (head + 4, "ICC_PROFILE", 11) != 0)
     return TRUE;
@@ -151,8 +151,7 @@ wm_jpeg_load_stripped (const char *path, GError **error)
       return NULL;
     }
 
-  g_byte_array_set_size (kept,
-                         before + (guint)find_end (kept->data + before, rest));
+  g_byte_array_set_size (kept, before + (guint)find_end (kept->data + before, rest));
   return g_byte_array_free_to_bytes (g_steal_pointer (&kept));
 }
 
@@ -244,8 +243,8 @@ GBytes *
 wm_jpeg_for_mail (const char *path, int long_side, int quality, int *out_width,
                   int *out_height, GCancellable *cancellable, GError **error)
 {
-  g_autoptr (WmPixels) pixels = wm_photo_load_fit (path, long_side, long_side,
-                                                   cancellable, error);
+  g_autoptr (WmPixels) pixels =
+      wm_photo_load_fit (path, long_side, long_side, cancellable, error);
 
   if (pixels == NULL)
     return NULL;

@@ -195,7 +195,7 @@ start (WmJpegReader *self, gpointer data)
   cinfo->out_color_space = JCS_EXT_BGRA;
   jpeg_start_decompress (cinfo);
 
-  whole = (WmRect){ 0, 0, (int)cinfo->output_width, (int)cinfo->output_height };
+  whole = (WmRect) { 0, 0, (int)cinfo->output_width, (int)cinfo->output_height };
   self->window = window != NULL ? *window : whole;
   if (self->window.width < whole.width)
     {
@@ -221,8 +221,7 @@ fail (WmJpegReader *self, GError **error)
 {
   WmPhotoErrorCode code = WM_PHOTO_ERROR_LYING;
 
-  if (self->is_stopped
-      && g_cancellable_set_error_if_cancelled (self->cancellable, error))
+  if (self->is_stopped && g_cancellable_set_error_if_cancelled (self->cancellable, error))
     return FALSE;
   if (self->fatal == JERR_OUT_OF_MEMORY)
     code = WM_PHOTO_ERROR_NO_MEMORY;
@@ -358,8 +357,8 @@ WmPixels *
 wm_jpeg_decode (WmSource *source, int denom, const WmRect *window,
                 GCancellable *cancellable, GError **error)
 {
-  g_autoptr (WmJpegReader) reader = wm_jpeg_reader_new (source, denom, window,
-                                                        cancellable, error);
+  g_autoptr (WmJpegReader) reader =
+      wm_jpeg_reader_new (source, denom, window, cancellable, error);
   g_autoptr (WmPixels) pixels = NULL;
 
   if (reader == NULL)

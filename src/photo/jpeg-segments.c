@@ -51,8 +51,9 @@ wm_jpeg_segments_walk (WmSource *source, WmJpegSegment visit, gpointer user_data
 
       if (marker < 0)
         {
-          wm_photo_set_error (error, at >= source->size - 1 ? WM_PHOTO_ERROR_TRUNCATED
-                                                            : WM_PHOTO_ERROR_LYING,
+          wm_photo_set_error (error,
+                              at >= source->size - 1 ? WM_PHOTO_ERROR_TRUNCATED
+                                                     : WM_PHOTO_ERROR_LYING,
                               source->name, NULL);
           return -1;
         }
@@ -102,8 +103,7 @@ read_frame (WmSource *source, int marker, gint64 at, gint64 length, WmJpegHeader
   out->height = b[5] << 8 | b[6];
   out->width = b[7] << 8 | b[8];
   out->components = b[9];
-  if (out->components < 1 || out->components > 4
-      || got < 10 + 3 * (gsize)out->components)
+  if (out->components < 1 || out->components > 4 || got < 10 + 3 * (gsize)out->components)
     return FALSE;
 
   for (int i = 0; i < out->components; i++)

@@ -117,8 +117,7 @@ read_all (WmSource *source, GError **error)
       wm_photo_set_error (error, WM_PHOTO_ERROR_NO_MEMORY, source->name, NULL);
       return NULL;
     }
-  return g_bytes_new_take (data,
-                           wm_source_read (source, 0, data, (gsize)source->size));
+  return g_bytes_new_take (data, wm_source_read (source, 0, data, (gsize)source->size));
 }
 
 GBytes *

@@ -161,7 +161,7 @@ static gboolean *
 find_background (const guint16 *counts, int columns, int rows)
 {
   gboolean *is_background = g_new0 (gboolean, columns * rows);
-  g_autofree int *stack = g_new (int, columns * rows);
+  g_autofree int *stack = g_new (int, columns *rows);
   int height = 0, edge = 0;
 
   for (int i = 0; i < columns * rows; i++)
@@ -250,7 +250,7 @@ wm_photo_judge_pixels (WmPixels *pixels, double scale, WmJudgement *out)
 {
   double side = MAX (pixels->width, pixels->height) * MAX (scale, 1);
 
-  *out = (WmJudgement){ .verdict = WM_VERDICT_GOOD };
+  *out = (WmJudgement) { .verdict = WM_VERDICT_GOOD };
   judge_focus (pixels, MAX (scale, 1), out);
   judge_light (pixels, out);
   if (side < SMALL_SIDE)
@@ -313,9 +313,9 @@ wm_photo_focus_at (const char *path, WmPoint place, double radius, double *focus
   top = CLAMP (floor (place.y) - side / 2, 0, facts->height - 1);
   right = MIN (left + side, facts->width);
   bottom = MIN (top + side, facts->height);
-  pixels = wm_photo_load_region (path, left, top, right - left, bottom - top,
-                                 (int)(right - left), (int)(bottom - top), cancellable,
-                                 error);
+  pixels =
+      wm_photo_load_region (path, left, top, right - left, bottom - top,
+                            (int)(right - left), (int)(bottom - top), cancellable, error);
   if (pixels == NULL)
     return FALSE;
 

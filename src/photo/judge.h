@@ -23,13 +23,13 @@ typedef enum
 
 typedef enum
 {
-  WM_REASON_SOFT = 1 << 0,      /* focus is a little soft */
-  WM_REASON_BLURRED = 1 << 1,   /* out of focus */
-  WM_REASON_SHAKEN = 1 << 2,    /* blurred along one direction */
-  WM_REASON_BLOWN = 1 << 3,     /* large areas burnt out to white */
-  WM_REASON_BLOCKED = 1 << 4,   /* large areas lost in black */
-  WM_REASON_SMALL = 1 << 5,     /* too few pixels */
-  WM_REASON_NO_DETAIL = 1 << 6  /* nothing in the picture to judge focus by */
+  WM_REASON_SOFT = 1 << 0,     /* focus is a little soft */
+  WM_REASON_BLURRED = 1 << 1,  /* out of focus */
+  WM_REASON_SHAKEN = 1 << 2,   /* blurred along one direction */
+  WM_REASON_BLOWN = 1 << 3,    /* large areas burnt out to white */
+  WM_REASON_BLOCKED = 1 << 4,  /* large areas lost in black */
+  WM_REASON_SMALL = 1 << 5,    /* too few pixels */
+  WM_REASON_NO_DETAIL = 1 << 6 /* nothing in the picture to judge focus by */
 } WmReason;
 
 typedef struct
@@ -41,7 +41,7 @@ typedef struct
   double shake;          /* 0 even .. 1 blurred along one direction only */
   double shake_degrees;  /* direction of the movement, 0..180 from east, y down */
   WmVerdict verdict;
-  guint reasons;         /* WmReason together; 0 when good */
+  guint reasons; /* WmReason together; 0 when good */
 } WmJudgement;
 
 /**
@@ -50,8 +50,8 @@ typedef struct
  * Judges a file, on a view of 2400 px or more (true pixels up to 4800). Takes some
  * tenths of a second: off the interface thread.
  */
-gboolean wm_photo_judge (const char *path, WmJudgement *out,
-                         GCancellable *cancellable, GError **error);
+gboolean wm_photo_judge (const char *path, WmJudgement *out, GCancellable *cancellable,
+                         GError **error);
 
 /**
  * wm_photo_judge_pixels:
@@ -68,8 +68,8 @@ void wm_photo_judge_pixels (WmPixels *pixels, double scale, WmJudgement *out);
  *
  * Focus around one mark. Returns NAN in @focus where there is no detail.
  */
-gboolean wm_photo_focus_at (const char *path, WmPoint place, double radius,
-                            double *focus, GCancellable *cancellable, GError **error);
+gboolean wm_photo_focus_at (const char *path, WmPoint place, double radius, double *focus,
+                            GCancellable *cancellable, GError **error);
 
 /**
  * wm_focus_map:

@@ -14,7 +14,7 @@ wm_segment_distance (WmPoint a, WmPoint b, WmPoint at)
   double t = length2 > 0 ? ((at.x - a.x) * dx + (at.y - a.y) * dy) / length2 : 0;
 
   t = CLAMP (t, 0, 1);
-  return wm_distance ((WmPoint){ a.x + t * dx, a.y + t * dy }, at);
+  return wm_distance ((WmPoint) { a.x + t * dx, a.y + t * dy }, at);
 }
 
 static double
@@ -67,8 +67,8 @@ wm_form_distance (const WmLayoutMark *mark, WmPoint at)
     return 0;
 
   for (gsize i = 1; i < n + (is_closed ? 1 : 0); i++)
-    least = MIN (least, wm_segment_distance (mark->points[i - 1], mark->points[i % n],
-                                             at));
+    least =
+        MIN (least, wm_segment_distance (mark->points[i - 1], mark->points[i % n], at));
   return least;
 }
 
@@ -86,16 +86,15 @@ wm_form_bounds (const WmLayoutMark *mark)
       bottom = MAX (bottom, mark->points[i].y);
     }
 
-  return (WmLayoutBox){ left, top, right - left, bottom - top };
+  return (WmLayoutBox) { left, top, right - left, bottom - top };
 }
 
 WmPoint
 wm_form_tip (const WmLayoutMark *mark, WmPoint disc)
 {
-  WmMarkLook look = { .shape = mark->shape,
-                      .points = mark->points,
-                      .n_points = mark->n_points,
-                      .disc = disc };
+  WmMarkLook look = {
+    .shape = mark->shape, .points = mark->points, .n_points = mark->n_points, .disc = disc
+  };
 
   return wm_mark_tip (&look);
 }

@@ -4,6 +4,7 @@
  */
 #include "photo/load.h"
 
+#include "photo/guard.h"
 #include "photo/jpeg-read.h"
 #include "photo/open.h"
 #include "photo/orient.h"
@@ -64,8 +65,8 @@ decode_to (WmSource *source, const WmPhotoFacts *facts, int width, int height,
     }
   else
     {
-      g_autoptr (WmVipsImage) image = wm_photo_open_srgb (source, facts->format, FALSE,
-                                                          error);
+      g_autoptr (WmVipsImage) image =
+          wm_photo_open_srgb (source, facts->format, FALSE, error);
 
       if (image != NULL)
         image = wm_vips_scale_to (g_steal_pointer (&image), width, height, source->name,
@@ -107,9 +108,8 @@ wm_photo_load_fit (const char *path, int max_width, int max_height,
   g_autoptr (WmSource) source = wm_source_open (path, error);
 
   g_return_val_if_fail (max_width > 0 && max_height > 0, NULL);
-  return source == NULL
-           ? NULL
-           : load_fit (source, max_width, max_height, cancellable, error);
+  return source == NULL ? NULL
+                        : load_fit (source, max_width, max_height, cancellable, error);
 }
 
 WmPixels *
@@ -119,9 +119,8 @@ wm_photo_load_bytes_fit (GBytes *bytes, const char *name, int max_width, int max
   g_autoptr (WmSource) source = wm_source_new_bytes (bytes, name, error);
 
   g_return_val_if_fail (max_width > 0 && max_height > 0, NULL);
-  return source == NULL
-           ? NULL
-           : load_fit (source, max_width, max_height, cancellable, error);
+  return source == NULL ? NULL
+                        : load_fit (source, max_width, max_height, cancellable, error);
 }
 
 WmPixels *
@@ -158,8 +157,8 @@ decode_part (WmSource *source, const WmPhotoFacts *facts, WmRect coded, int deno
 
   if (wm_jpeg_is_usual (facts))
     {
-      WmRect window = { coded.x / denom, coded.y / denom,
-                        (coded.width - 1) / denom + 1, (coded.height - 1) / denom + 1 };
+      WmRect window = { coded.x / denom, coded.y / denom, (coded.width - 1) / denom + 1,
+                        (coded.height - 1) / denom + 1 };
 
       return wm_jpeg_decode (source, denom, &window, cancellable, error);
     }
@@ -204,8 +203,8 @@ resample (WmPixels *part, WmRect whole, double x, double y, double width, double
   cairo_matrix_scale (&matrix, width / out_width, height / out_height);
   cairo_pattern_set_matrix (pattern, &matrix);
   cairo_pattern_set_extend (pattern, CAIRO_EXTEND_PAD);
-  cairo_pattern_set_filter (pattern, matrix.xx < 1 ? CAIRO_FILTER_BEST
-                                                   : CAIRO_FILTER_GOOD);
+  cairo_pattern_set_filter (pattern,
+                            matrix.xx < 1 ? CAIRO_FILTER_BEST : CAIRO_FILTER_GOOD);
   cairo_set_source (cr, pattern);
   cairo_set_operator (cr, CAIRO_OPERATOR_SOURCE);
   cairo_paint (cr);
@@ -240,8 +239,8 @@ frame_region (const WmPhotoFacts *facts, double x, double y, double width, doubl
   coded.width = right - coded.x;
   coded.height = bottom - coded.y;
 
-  *whole = wm_rect_to_coded (coded, inverse[facts->orientation], facts->width,
-                             facts->height);
+  *whole =
+      wm_rect_to_coded (coded, inverse[facts->orientation], facts->width, facts->height);
   return coded;
 }
 
@@ -329,8 +328,8 @@ static gboolean
 check_jpeg (WmSource *source, GCancellable *cancellable, GError **error)
 {
   /* At an eighth: every code is read, hardly any pixel is made. */
-  g_autoptr (WmJpegReader) reader = wm_jpeg_reader_new (source, 8, NULL, cancellable,
-                                                        error);
+  g_autoptr (WmJpegReader) reader =
+      wm_jpeg_reader_new (source, 8, NULL, cancellable, error);
   g_autofree guint8 *row = NULL;
   int height;
 
@@ -350,7 +349,7 @@ check_jpeg (WmSource *source, GCancellable *cancellable, GError **error)
 }
 
 gboolean
-wm_photo_check_whole (const char *path, GCancellable *cancellable, GError **error)
+wm_photo_check_whole_here (const char *path, GCancellable *cancellable, GError **error)
 {
   g_autoptr (WmSource) source = wm_source_open (path, error);
   g_autoptr (WmPhotoFacts) facts = NULL;
@@ -364,4 +363,13 @@ wm_photo_check_whole (const char *path, GCancellable *cancellable, GError **erro
     return check_jpeg (source, cancellable, error);
 
   return check_with_vips (source, facts, cancellable, error);
+}
+
+gboolean
+wm_photo_check_whole (const char *path, GCancellable *cancellable, GError **error)
+{
+  gboolean was_read;
+  gboolean is_whole = wm_guard_check (path, &was_read, cancellable, error);
+
+  return was_read ? is_whole : wm_photo_check_whole_here (path, cancellable, error);
 }

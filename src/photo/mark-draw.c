@@ -65,8 +65,7 @@ add_ring (cairo_t *cr, const WmMarkLook *look)
       double y = look->disc.y + WM_MARK_SPRUNG * r * sin (middle * RADIANS);
 
       cairo_new_sub_path (cr);
-      cairo_arc (cr, x, y, WM_MARK_RING * r,
-                 (middle - WM_MARK_SPRUNG_ARC / 2) * RADIANS,
+      cairo_arc (cr, x, y, WM_MARK_RING * r, (middle - WM_MARK_SPRUNG_ARC / 2) * RADIANS,
                  (middle + WM_MARK_SPRUNG_ARC / 2) * RADIANS);
     }
 }
@@ -215,7 +214,7 @@ draw_number (cairo_t *cr, const WmMarkLook *look, const WmMarkStyle *style)
 
   /* Black is only on the rim of a hollow stone and not at all in a ghost. */
   if (look->state & (WM_MARK_UNCONFIRMED | WM_MARK_CARRIED))
-    colour = (WmColour){ 0, 0, 0 };
+    colour = (WmColour) { 0, 0, 0 };
   set_colour (cr, colour, 1);
   wm_mark_draw_text (cr, text, style->font, size * look->radius, TRUE, look->disc);
 }
@@ -249,8 +248,7 @@ wm_mark_draw_disc (cairo_t *cr, const WmMarkLook *look, const WmMarkStyle *style
     {
       draw_selection (cr, look->disc, WM_MARK_CLAW_OUTER * r + 5 * style->px, style->px);
       if (look->n_points > 0)
-        draw_selection (cr, wm_mark_tip (look), MAX (0.62 * r, 7 * style->px),
-                        style->px);
+        draw_selection (cr, wm_mark_tip (look), MAX (0.62 * r, 7 * style->px), style->px);
     }
   cairo_restore (cr);
 }
@@ -280,8 +278,8 @@ add_leader (cairo_t *cr, WmPoint tip, double length, double half, double point,
 }
 
 static void
-draw_dashed_leader (cairo_t *cr, double length, double from, double width,
-                    double outline, double radius)
+draw_dashed_leader (cairo_t *cr, double length, double from, double width, double outline,
+                    double radius)
 {
   cairo_new_path (cr);
   cairo_move_to (cr, 0, 0);
@@ -399,13 +397,12 @@ draw_not_looked_at (cairo_t *cr, double x, double y, double radius, gboolean has
 }
 
 void
-wm_mark_draw_glyph (cairo_t *cr, double x, double y, double radius,
-                    WmSeverity severity, int number, const WmMarkStyle *style)
+wm_mark_draw_glyph (cairo_t *cr, double x, double y, double radius, WmSeverity severity,
+                    int number, const WmMarkStyle *style)
 {
-  WmMarkLook look = { .severity = severity,
-                      .disc = { x, y },
-                      .radius = radius,
-                      .number = number };
+  WmMarkLook look = {
+    .severity = severity, .disc = { x, y }, .radius = radius, .number = number
+  };
 
   if (severity >= WM_SEVERITY_SOUND && severity <= WM_SEVERITY_NO_WEAR)
     {

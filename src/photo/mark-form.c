@@ -119,7 +119,7 @@ draw_plate (cairo_t *cr, const WmMarkLook *look, const WmMarkStyle *style)
 
   /* On the side away from the disc. */
   if ((look->disc.x - middle.x) * away.x + (look->disc.y - middle.y) * away.y > 0)
-    away = (WmPoint){ -away.x, -away.y };
+    away = (WmPoint) { -away.x, -away.y };
   reach = WM_MARK_JAW * r / 2 + WM_MARK_PLATE_GAP * r + fabs (away.x) * half_x
           + fabs (away.y) * half_y;
   middle.x += away.x * reach;

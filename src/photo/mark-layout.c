@@ -33,8 +33,8 @@ typedef struct
   const WmLayoutView *view;
   WmLayoutMark *marks;
   gsize n_marks;
-  WmLayoutBox *bounds;   /* of each mark's form */
-  gboolean *is_placed;   /* whose disc already stands */
+  WmLayoutBox *bounds; /* of each mark's form */
+  gboolean *is_placed; /* whose disc already stands */
   gboolean *is_in_view;
 } Layout;
 
@@ -70,10 +70,9 @@ clearance (const Layout *layout, gsize index, WmPoint disc, double enough)
       const WmLayoutMark *mark = &layout->marks[i];
 
       if (i != index && layout->is_placed[i])
-        least = MIN (least, wm_distance (mark->disc, disc)
-                              - (2 * PAINT + WM_LAYOUT_GAP) * r);
-      if (least >= enough
-          && wm_box_distance (&layout->bounds[i], disc) - paint < least)
+        least =
+            MIN (least, wm_distance (mark->disc, disc) - (2 * PAINT + WM_LAYOUT_GAP) * r);
+      if (least >= enough && wm_box_distance (&layout->bounds[i], disc) - paint < least)
         least = MIN (least, wm_form_distance (mark, disc) - paint);
     }
 
@@ -186,8 +185,8 @@ place_in_direction (WmPoint anchor, int direction, double distance)
 {
   double angle = -G_PI / 4 + direction * 2 * G_PI / DIRECTIONS;
 
-  return (WmPoint){ anchor.x + distance * cos (angle),
-                    anchor.y + distance * sin (angle) };
+  return (WmPoint) { anchor.x + distance * cos (angle),
+                     anchor.y + distance * sin (angle) };
 }
 
 static void
@@ -201,8 +200,8 @@ try_ring (const Layout *layout, gsize index, double distance, Place *best)
       WmPoint anchor = mark->points[i * mark->n_points / anchors];
 
       if (mark->shape == WM_SHAPE_SPAN && i == 1 && anchors == 2)
-        anchor = (WmPoint){ (mark->points[0].x + mark->points[1].x) / 2,
-                            (mark->points[0].y + mark->points[1].y) / 2 };
+        anchor = (WmPoint) { (mark->points[0].x + mark->points[1].x) / 2,
+                             (mark->points[0].y + mark->points[1].y) / 2 };
       for (int d = 0; d < DIRECTIONS; d++)
         try_place (layout, index, place_in_direction (anchor, d, distance), best);
     }
@@ -224,8 +223,7 @@ search_grid (const Layout *layout, gsize index, gboolean any, Place *best)
   for (int row = 0; row <= rows; row++)
     for (int column = 0; column <= columns; column++)
       {
-        WmPoint disc = { paint + room_x * column / columns,
-                         paint + room_y * row / rows };
+        WmPoint disc = { paint + room_x * column / columns, paint + room_y * row / rows };
 
         if (!any)
           try_place (layout, index, disc, best);
@@ -323,8 +321,8 @@ mark_crowded (Layout *layout)
       WmLayoutMark *mark = &layout->marks[i];
 
       /* A hair of tolerance: the sums are not exactly those of the search. */
-      mark->crowded = layout->is_in_view[i]
-                      && clearance (layout, i, mark->disc, -1e-6) < -1e-6;
+      mark->crowded =
+          layout->is_in_view[i] && clearance (layout, i, mark->disc, -1e-6) < -1e-6;
       crowded += mark->crowded;
     }
 
@@ -345,8 +343,8 @@ wm_mark_layout (WmLayoutMark *marks, gsize n_marks, const WmLayoutView *view)
       bounds[i] = wm_form_bounds (&marks[i]);
       is_in_view[i] = has_point_in_view (&marks[i], view);
       if (!is_in_view[i] && !marks[i].is_pinned)
-        marks[i].disc = (WmPoint){ marks[i].points[0].x + distances[0] * view->radius,
-                                   marks[i].points[0].y };
+        marks[i].disc = (WmPoint) { marks[i].points[0].x + distances[0] * view->radius,
+                                    marks[i].points[0].y };
     }
 
   keep_standing (&layout, order);

@@ -45,8 +45,8 @@ typedef struct
   double radius;            /* R, above 0 */
   const WmLayoutBox *taken; /* bars and plates that lie over the photo; or NULL */
   gsize n_taken;
-  const guint8 *metal;      /* 0 background .. 255 metal, row by row, stretched over
-                             * the view; or NULL */
+  const guint8 *metal; /* 0 background .. 255 metal, row by row, stretched over
+                        * the view; or NULL */
   int metal_columns, metal_rows;
 } WmLayoutView;
 

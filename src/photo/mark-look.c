@@ -31,7 +31,7 @@ static const WmColour grey_fills[] = {
 void
 wm_mark_style_init (WmMarkStyle *style)
 {
-  *style = (WmMarkStyle){ .px = 1.0 };
+  *style = (WmMarkStyle) { .px = 1.0 };
 }
 
 static gboolean
@@ -91,7 +91,7 @@ nearest_on_edge (WmPoint a, WmPoint b, WmPoint to)
   double t = length2 > 0 ? ((to.x - a.x) * dx + (to.y - a.y) * dy) / length2 : 0;
 
   t = CLAMP (t, 0, 1);
-  return (WmPoint){ a.x + t * dx, a.y + t * dy };
+  return (WmPoint) { a.x + t * dx, a.y + t * dy };
 }
 
 WmPoint
@@ -153,8 +153,7 @@ wm_mark_extents (const WmMarkLook *look, const WmMarkStyle *style, double box[4]
       WmPoint middle = { (look->points[0].x + look->points[1].x) / 2,
                          (look->points[0].y + look->points[1].y) / 2 };
 
-      grow_box (edges, middle,
-                distance (look->points[0], look->points[1]) / 2 + 12 * r);
+      grow_box (edges, middle, distance (look->points[0], look->points[1]) / 2 + 12 * r);
     }
 
   box[0] = edges[0];
@@ -220,7 +219,7 @@ wm_mark_part_at (const WmMarkLook *look, WmPoint at, double slack, int *vertex)
 
   if (look->n_points > 0
       && distance (nearest_on_edge (look->disc, wm_mark_tip (look), at), at)
-           <= slack + WM_MARK_LEADER_LINE * look->radius)
+             <= slack + WM_MARK_LEADER_LINE * look->radius)
     return WM_MARK_PART_LEADER;
 
   return WM_MARK_PART_NONE;

@@ -15,24 +15,24 @@
 
 #include <glib.h>
 
-#define WM_MARK_DISC_LINE 0.10      /* line round the disc of radius 1 */
-#define WM_MARK_RING 1.30           /* radius of the ring's middle line */
+#define WM_MARK_DISC_LINE 0.10 /* line round the disc of radius 1 */
+#define WM_MARK_RING 1.30      /* radius of the ring's middle line */
 #define WM_MARK_RING_LINE 0.13
 #define WM_MARK_CLAW_INNER 0.84
 #define WM_MARK_CLAW_OUTER 1.62
 #define WM_MARK_CLAW_LINE 0.42
-#define WM_MARK_SPRUNG 0.20         /* how far the broken ring's arcs stand off */
-#define WM_MARK_SPRUNG_ARC 120.0    /* degrees of each arc */
-#define WM_MARK_HALO 0.13           /* light outline outside everything, >= 1 px */
+#define WM_MARK_SPRUNG 0.20      /* how far the broken ring's arcs stand off */
+#define WM_MARK_SPRUNG_ARC 120.0 /* degrees of each arc */
+#define WM_MARK_HALO 0.13        /* light outline outside everything, >= 1 px */
 #define WM_MARK_LEADER_LINE 0.18
 #define WM_MARK_LEADER_FROM 1.20
-#define WM_MARK_LEADER_POINT 0.80   /* length over which it narrows to the tip */
-#define WM_MARK_NUMBER_1 1.28       /* type size for one, two, three figures */
+#define WM_MARK_LEADER_POINT 0.80 /* length over which it narrows to the tip */
+#define WM_MARK_NUMBER_1 1.28     /* type size for one, two, three figures */
 #define WM_MARK_NUMBER_2 1.06
 #define WM_MARK_NUMBER_3 0.78
 #define WM_MARK_FORM_LINE 0.20
-#define WM_MARK_JAW 1.80            /* length of a span's jaw */
-#define WM_MARK_PLATE_GAP 0.90      /* from the span to its value */
+#define WM_MARK_JAW 1.80       /* length of a span's jaw */
+#define WM_MARK_PLATE_GAP 0.90 /* from the span to its value */
 
 /* Everything a disc paints lies within this many R of its middle, from R 8 on: claw
  * end 1.62, half a claw 0.21, outline 0.13 grown by half when hovered. */
@@ -80,11 +80,11 @@ typedef struct
   WmShape shape;
   const WmPoint *points; /* the place(s) */
   gsize n_points;
-  WmPoint disc;          /* middle of the disc */
-  double radius;         /* R */
-  int number;            /* 1..999; 0: a plain disc */
-  guint state;           /* WmMarkState together */
-  const char *value;     /* span: what is written on the plate, or NULL */
+  WmPoint disc;      /* middle of the disc */
+  double radius;     /* R */
+  int number;        /* 1..999; 0: a plain disc */
+  guint state;       /* WmMarkState together */
+  const char *value; /* span: what is written on the plate, or NULL */
 } WmMarkLook;
 
 void wm_mark_style_init (WmMarkStyle *style);
@@ -125,5 +125,5 @@ typedef enum
  *
  * What of the mark is at @at: the disc first, then vertices, strokes, leader.
  */
-WmMarkPart wm_mark_part_at (const WmMarkLook *look, WmPoint at, double slack,
-                            int *vertex);
+WmMarkPart
+wm_mark_part_at (const WmMarkLook *look, WmPoint at, double slack, int *vertex);

@@ -43,10 +43,8 @@ wm_mark_draw_text (cairo_t *cr, const char *text, const char *font, double size,
   pango_layout_get_extents (layout, &ink, &logical);
 
   /* Figures stand on the baseline and have one height: centre what is inked. */
-  cairo_move_to (cr,
-                 middle.x - (double)(logical.x + logical.width / 2) / PANGO_SCALE,
-                 middle.y - baseline
-                   + (baseline - (double)ink.y / PANGO_SCALE) / 2);
+  cairo_move_to (cr, middle.x - (double)(logical.x + logical.width / 2) / PANGO_SCALE,
+                 middle.y - baseline + (baseline - (double)ink.y / PANGO_SCALE) / 2);
   pango_cairo_show_layout (cr, layout);
   g_object_unref (layout);
 }

@@ -10,8 +10,9 @@
 
 /* Words by which libvips and the libraries below it say that bytes are missing. */
 static const char *const truncation_words[] = {
-  "truncated", "premature", "end of file", "end of stream", "not enough", "too few",
-  "read error", "unexpected end", "read past", "beyond end", "out of order"
+  "truncated",  "premature",  "end of file", "end of stream",
+  "not enough", "too few",    "read error",  "unexpected end",
+  "read past",  "beyond end", "out of order"
 };
 
 void
@@ -38,8 +39,7 @@ wm_vips_set_error (GError **error, const char *name, GCancellable *cancellable)
 }
 
 WmVipsImage *
-wm_photo_open (WmSource *source, WmPhotoFormat format, gboolean is_strict,
-               GError **error)
+wm_photo_open (WmSource *source, WmPhotoFormat format, gboolean is_strict, GError **error)
 {
   VipsSource *bytes;
   VipsImage *image = NULL;
@@ -134,9 +134,9 @@ to_srgb (VipsImage **image)
       || (*image)->Type == VIPS_INTERPRETATION_CMYK)
     {
       int failed = vips_icc_transform (
-        *image, &next, "srgb", "embedded", TRUE, "input_profile",
-        (*image)->Type == VIPS_INTERPRETATION_CMYK ? "cmyk" : "srgb", "intent",
-        VIPS_INTENT_RELATIVE, "depth", 8, NULL);
+          *image, &next, "srgb", "embedded", TRUE, "input_profile",
+          (*image)->Type == VIPS_INTERPRETATION_CMYK ? "cmyk" : "srgb", "intent",
+          VIPS_INTENT_RELATIVE, "depth", 8, NULL);
 
       step (image, &next, failed);
     }
@@ -224,8 +224,8 @@ wm_vips_scale_to (WmVipsImage *in, int width, int height, const char *name,
   /* libvips rounds the size its own way: hold it to ours. */
   if (!failed && (scaled->Xsize != width || scaled->Ysize != height))
     {
-      failed = vips_embed (scaled, &cut, 0, 0, width, height, "extend",
-                           VIPS_EXTEND_COPY, NULL);
+      failed = vips_embed (scaled, &cut, 0, 0, width, height, "extend", VIPS_EXTEND_COPY,
+                           NULL);
       g_object_unref (scaled);
       scaled = cut;
     }
@@ -309,7 +309,6 @@ WmVipsImage *
 wm_pixels_to_vips (WmPixels *pixels)
 {
   wm_photo_start ();
-  return vips_image_new_from_memory (pixels->data,
-                                     pixels->stride * (gsize)pixels->height,
+  return vips_image_new_from_memory (pixels->data, pixels->stride * (gsize)pixels->height,
                                      pixels->width, pixels->height, 4, VIPS_FORMAT_UCHAR);
 }

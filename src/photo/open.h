@@ -31,8 +31,8 @@ WmVipsImage *wm_photo_open_srgb (WmSource *source, WmPhotoFormat format,
                                  gboolean is_strict, GError **error);
 
 /* Scales exactly to @width x @height when they differ; takes @in over. */
-WmVipsImage *wm_vips_scale_to (WmVipsImage *in, int width, int height,
-                               const char *name, GError **error);
+WmVipsImage *wm_vips_scale_to (WmVipsImage *in, int width, int height, const char *name,
+                               GError **error);
 
 /* Decodes a three or four band 8 bit image into pixels. */
 WmPixels *wm_vips_to_pixels (WmVipsImage *image, const char *name,

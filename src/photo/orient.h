@@ -19,5 +19,5 @@ WmPixels *wm_pixels_upright (WmPixels *pixels, int orientation);
 
 /* The stored rectangle that shows as @upright; @coded_width and _height are those of
  * the whole stored picture. */
-WmRect wm_rect_to_coded (WmRect upright, int orientation, int coded_width,
-                         int coded_height);
+WmRect
+wm_rect_to_coded (WmRect upright, int orientation, int coded_width, int coded_height);

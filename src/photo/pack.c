@@ -103,8 +103,8 @@ typedef struct
 {
   WmPixels *strip; /* WM_TILE rows of this level */
   int width, height;
-  int filled;      /* rows of the strip */
-  int row;         /* of tiles */
+  int filled; /* rows of the strip */
+  int row;    /* of tiles */
 } Level;
 
 typedef struct
@@ -257,8 +257,8 @@ write_all (Builder *self, WmRowSource *rows, GError **error)
 }
 
 gboolean
-wm_pack_build (const char *photo, const char *path, int levels,
-               GCancellable *cancellable, GError **error)
+wm_pack_build (const char *photo, const char *path, int levels, GCancellable *cancellable,
+               GError **error)
 {
   g_autoptr (WmRowSource) rows = wm_row_source_new (photo, 0, cancellable, error);
   g_autoptr (WmAtomicFile) file = NULL;

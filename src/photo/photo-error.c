@@ -13,7 +13,7 @@
 /* Long enough for any camera's name, short enough for one line of a message. */
 #define LONGEST_NAME 80
 
-G_DEFINE_QUARK (wm-photo-error-quark, wm_photo_error)
+G_DEFINE_QUARK (wm - photo - error - quark, wm_photo_error)
 
 char *
 wm_photo_display_name (const char *path)
@@ -46,39 +46,39 @@ describe_code (WmPhotoErrorCode code)
   switch (code)
     {
     case WM_PHOTO_ERROR_NOT_FOUND:
-      return _("“%s” is not there. It may have been moved or renamed; choose it again.");
+      return _ ("“%s” is not there. It may have been moved or renamed; choose it again.");
     case WM_PHOTO_ERROR_NO_PERMISSION:
-      return _("“%s” may not be opened by you. Change its permissions, or copy it to a"
-               " folder of your own and add that copy.");
+      return _ ("“%s” may not be opened by you. Change its permissions, or copy it to a"
+                " folder of your own and add that copy.");
     case WM_PHOTO_ERROR_EMPTY:
-      return _("“%s” is empty: it has no bytes. Copy it from the camera again.");
+      return _ ("“%s” is empty: it has no bytes. Copy it from the camera again.");
     case WM_PHOTO_ERROR_WRONG_KIND:
-      return _("“%s” is not a photo. Choose JPEG, PNG, TIFF, WebP or HEIC files.");
+      return _ ("“%s” is not a photo. Choose JPEG, PNG, TIFF, WebP or HEIC files.");
     case WM_PHOTO_ERROR_NOT_A_PICTURE:
-      return _("“%s” is no picture that is known here. Choose JPEG, PNG, TIFF, WebP or"
-               " HEIC files, or export it as JPEG first.");
+      return _ ("“%s” is no picture that is known here. Choose JPEG, PNG, TIFF, WebP or"
+                " HEIC files, or export it as JPEG first.");
     case WM_PHOTO_ERROR_NOT_READ_HERE:
-      return _("“%s” is a picture of a kind that this computer can not read. Export it"
-               " as JPEG and add that.");
+      return _ ("“%s” is a picture of a kind that this computer can not read. Export it"
+                " as JPEG and add that.");
     case WM_PHOTO_ERROR_TRUNCATED:
-      return _("“%s” is cut off: the picture ends before its last row. Copy it from the"
-               " camera again.");
+      return _ ("“%s” is cut off: the picture ends before its last row. Copy it from the"
+                " camera again.");
     case WM_PHOTO_ERROR_LYING:
-      return _("“%s” is damaged: its header does not agree with what is in it. Copy it"
-               " from the camera again.");
+      return _ ("“%s” is damaged: its header does not agree with what is in it. Copy it"
+                " from the camera again.");
     case WM_PHOTO_ERROR_TOO_LARGE:
-      return _("“%s” is too large to be opened here. Save it with fewer pixels and add"
-               " that.");
+      return _ ("“%s” is too large to be opened here. Save it with fewer pixels and add"
+                " that.");
     case WM_PHOTO_ERROR_NO_MEMORY:
-      return _("There is not enough memory to open “%s”. Close other programs and try"
-               " again.");
+      return _ ("There is not enough memory to open “%s”. Close other programs and try"
+                " again.");
     case WM_PHOTO_ERROR_NO_SPACE:
-      return _("“%s” could not be written: the disk is full. What was there before is"
-               " kept. Make room and try again.");
+      return _ ("“%s” could not be written: the disk is full. What was there before is"
+                " kept. Make room and try again.");
     case WM_PHOTO_ERROR_IO:
     default:
-      return _("“%s” could not be read or written. Check the disk or card it is on and"
-               " try again.");
+      return _ ("“%s” could not be read or written. Check the disk or card it is on and"
+                " try again.");
     }
 }
 

@@ -23,8 +23,8 @@ typedef enum
   WM_PHOTO_ERROR_LYING,         /* header and contents do not agree, or are damaged */
   WM_PHOTO_ERROR_TOO_LARGE,     /* above the limits of probe.h */
   WM_PHOTO_ERROR_NO_MEMORY,
-  WM_PHOTO_ERROR_NO_SPACE,      /* the disk is full */
-  WM_PHOTO_ERROR_IO             /* anything else the system reported */
+  WM_PHOTO_ERROR_NO_SPACE, /* the disk is full */
+  WM_PHOTO_ERROR_IO        /* anything else the system reported */
 } WmPhotoErrorCode;
 
 GQuark wm_photo_error_quark (void);

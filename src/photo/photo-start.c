@@ -34,7 +34,7 @@ start_once (gpointer unused)
 {
   g_log_set_handler ("VIPS",
                      G_LOG_LEVEL_WARNING | G_LOG_LEVEL_MESSAGE | G_LOG_LEVEL_INFO
-                       | G_LOG_LEVEL_DEBUG | G_LOG_FLAG_FATAL | G_LOG_FLAG_RECURSION,
+                         | G_LOG_LEVEL_DEBUG | G_LOG_FLAG_FATAL | G_LOG_FLAG_RECURSION,
                      ignore_log, NULL);
 
   if (VIPS_INIT ("wearmark") != 0)

@@ -5,7 +5,7 @@
 #include "photo/pixels.h"
 
 #if G_BYTE_ORDER != G_LITTLE_ENDIAN
-#error "WmPixels are laid out for little-endian machines"
+#  error "WmPixels are laid out for little-endian machines"
 #endif
 
 typedef struct
@@ -65,7 +65,7 @@ cairo_surface_t *
 wm_pixels_get_surface (WmPixels *self)
 {
   cairo_surface_t *surface = cairo_image_surface_create_for_data (
-    self->data, CAIRO_FORMAT_ARGB32, self->width, self->height, (int)self->stride);
+      self->data, CAIRO_FORMAT_ARGB32, self->width, self->height, (int)self->stride);
 
   if (cairo_surface_set_user_data (surface, &surface_key, wm_pixels_ref (self),
                                    (cairo_destroy_func_t)wm_pixels_unref)

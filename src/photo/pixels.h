@@ -16,10 +16,10 @@
 
 typedef struct
 {
-  int width;     /* px, at least 1 */
-  int height;    /* px, at least 1 */
-  gsize stride;  /* bytes from one row to the next, width * 4 */
-  guint8 *data;  /* stride * height bytes */
+  int width;    /* px, at least 1 */
+  int height;   /* px, at least 1 */
+  gsize stride; /* bytes from one row to the next, width * 4 */
+  guint8 *data; /* stride * height bytes */
 } WmPixels;
 
 /* Returns NULL when there is not enough memory or a side is outside 1..65535;

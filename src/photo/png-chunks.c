@@ -72,8 +72,8 @@ samples_of (int colour_type)
 static gboolean
 has_bytes_for_rows (const WmPngHeader *header)
 {
-  gint64 row_bits = (gint64)header->width * samples_of (header->colour_type)
-                    * header->depth;
+  gint64 row_bits =
+      (gint64)header->width * samples_of (header->colour_type) * header->depth;
   double raw = (double)header->height * (double)(row_bits / 8 + 1);
 
   return raw <= (double)header->data_bytes * DEFLATE_MOST + DEFLATE_MOST;
@@ -90,9 +90,9 @@ wm_png_header_read (WmSource *source, WmPngHeader *out, GError **error)
   out->frames = 1;
   if (!read_ihdr (source, out))
     {
-      wm_photo_set_error (error, source->size < 33 ? WM_PHOTO_ERROR_TRUNCATED
-                                                   : WM_PHOTO_ERROR_LYING,
-                          source->name, NULL);
+      wm_photo_set_error (
+          error, source->size < 33 ? WM_PHOTO_ERROR_TRUNCATED : WM_PHOTO_ERROR_LYING,
+          source->name, NULL);
       return FALSE;
     }
 

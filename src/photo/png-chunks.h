@@ -13,14 +13,14 @@ typedef struct
 {
   guint32 width, height;
   int depth;
-  int colour_type;     /* 1 palette, 2 colour, 4 alpha, added */
+  int colour_type; /* 1 palette, 2 colour, 4 alpha, added */
   gboolean is_interlaced;
   gboolean has_icc;
-  double dpi;          /* 0 when none */
-  int frames;          /* 1, or those of an animated PNG */
-  gint64 exif_at;      /* 0 when none */
+  double dpi;     /* 0 when none */
+  int frames;     /* 1, or those of an animated PNG */
+  gint64 exif_at; /* 0 when none */
   gint64 exif_length;
-  gint64 data_bytes;   /* compressed bytes of the picture */
+  gint64 data_bytes; /* compressed bytes of the picture */
   gboolean has_end;
 } WmPngHeader;
 

@@ -160,8 +160,8 @@ write_header (WmPngStream *self, gconstpointer data)
     }
   add_text (texts, &count, "Software",
             header->note != NULL && header->note->software != NULL
-              ? header->note->software
-              : "Wearmark " WM_VERSION);
+                ? header->note->software
+                : "Wearmark " WM_VERSION);
   png_set_text (self->png, self->info, texts, count);
 
   png_write_info (self->png, self->info);
@@ -181,8 +181,7 @@ wm_png_stream_new (FILE *file, GByteArray *bytes, int width, int height,
   self->file = file;
   self->bytes = bytes;
   self->name = g_strdup (name);
-  self->png = png_create_write_struct (PNG_LIBPNG_VER_STRING, self, on_error,
-                                       on_warning);
+  self->png = png_create_write_struct (PNG_LIBPNG_VER_STRING, self, on_error, on_warning);
   if (self->png != NULL)
     self->info = png_create_info_struct (self->png);
   if (self->info == NULL || !run_guarded (self, write_header, &header))

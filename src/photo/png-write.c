@@ -41,8 +41,8 @@ prepare_marks (Marks *marks, const WmPictureOptions *options, int width, int hei
 {
   gsize n_points = 0, at = 0;
   double radius = options->radius > 0
-                    ? options->radius
-                    : MAX (WM_MARK_R_PHOTO, MAX (width, height) / LONG_SIDE_PER_R);
+                      ? options->radius
+                      : MAX (WM_MARK_R_PHOTO, MAX (width, height) / LONG_SIDE_PER_R);
   WmLayoutView view = { .width = width, .height = height, .radius = radius };
 
   for (gsize i = 0; i < options->n_marks; i++)
@@ -74,10 +74,10 @@ prepare_marks (Marks *marks, const WmPictureOptions *options, int width, int hei
       look->value = mark->value;
       look->radius = radius;
       place->is_pinned = mark->is_pinned;
-      place->disc = (WmPoint){ mark->disc.x * scale, mark->disc.y * scale };
+      place->disc = (WmPoint) { mark->disc.x * scale, mark->disc.y * scale };
       for (gsize p = 0; p < mark->n_points; p++, at++)
-        marks->points[at] = (WmPoint){ mark->points[p].x * scale,
-                                       mark->points[p].y * scale };
+        marks->points[at] =
+            (WmPoint) { mark->points[p].x * scale, mark->points[p].y * scale };
       marks->count++;
     }
 
@@ -167,8 +167,8 @@ wm_picture_write_png (const char *photo, const char *dest,
                       const WmPictureOptions *options, GCancellable *cancellable,
                       GError **error)
 {
-  g_autoptr (WmRowSource) rows = wm_row_source_new (photo, options->long_side,
-                                                    cancellable, error);
+  g_autoptr (WmRowSource) rows =
+      wm_row_source_new (photo, options->long_side, cancellable, error);
   g_autoptr (WmAtomicFile) file = NULL;
   g_autoptr (WmPngStream) png = NULL;
   Marks marks = { 0 };
@@ -223,9 +223,9 @@ GBytes *
 wm_pixels_to_png (WmPixels *pixels, const WmPngNote *note, GError **error)
 {
   g_autoptr (GByteArray) bytes = g_byte_array_new ();
-  g_autoptr (WmPngStream) png = wm_png_stream_new (
-    NULL, bytes, pixels->width, pixels->height, note,
-    note != NULL ? note->mm_per_px : 0, "PNG", error);
+  g_autoptr (WmPngStream) png =
+      wm_png_stream_new (NULL, bytes, pixels->width, pixels->height, note,
+                         note != NULL ? note->mm_per_px : 0, "PNG", error);
 
   if (png == NULL || !write_pixels (pixels, png, error))
     return NULL;

@@ -27,9 +27,9 @@ typedef struct
   const char *software;    /* "Software": NULL gives the program and its version */
   const char *comment;     /* "Comment" */
   gboolean has_created;
-  gint64 created_us;       /* "Creation Time", written as RFC 3339 in UTC */
-  double mm_per_px;        /* of the photo at true size, for pHYs; 0: not known. Only
-                            * when the whole picture is one calibrated plane */
+  gint64 created_us; /* "Creation Time", written as RFC 3339 in UTC */
+  double mm_per_px;  /* of the photo at true size, for pHYs; 0: not known. Only
+                      * when the whole picture is one calibrated plane */
 } WmPngNote;
 
 /* One mark in photo pixels. */
@@ -37,23 +37,23 @@ typedef struct
 {
   WmSeverity severity;
   WmShape shape;
-  const WmPoint *points;  /* upright photo px */
+  const WmPoint *points; /* upright photo px */
   gsize n_points;
   int number;
-  guint state;            /* WmMarkState: carried or not confirmed */
-  const char *value;      /* span: its value in words */
+  guint state;       /* WmMarkState: carried or not confirmed */
+  const char *value; /* span: its value in words */
   gboolean is_pinned;
-  WmPoint disc;           /* upright photo px, when pinned */
+  WmPoint disc; /* upright photo px, when pinned */
 } WmPictureMark;
 
 typedef struct
 {
-  int long_side;               /* px of the result; 0: as the photo is; not enlarged */
-  const WmPictureMark *marks;  /* or NULL */
+  int long_side;              /* px of the result; 0: as the photo is; not enlarged */
+  const WmPictureMark *marks; /* or NULL */
   gsize n_marks;
-  double radius;               /* R in px of the result; 0: 1/70 of the long side, at
-                                * least 13 px */
-  gboolean grey;               /* the mark's grey print fills; the photo in grey too */
+  double radius; /* R in px of the result; 0: 1/70 of the long side, at
+                  * least 13 px */
+  gboolean grey; /* the mark's grey print fills; the photo in grey too */
   const char *font;
   WmPngNote note;
 } WmPictureOptions;
@@ -67,8 +67,8 @@ typedef struct
  * Without marks: design.md's `photo -o UPRIGHT.png`.
  */
 gboolean wm_picture_write_png (const char *photo, const char *dest,
-                               const WmPictureOptions *options,
-                               GCancellable *cancellable, GError **error);
+                               const WmPictureOptions *options, GCancellable *cancellable,
+                               GError **error);
 
 /* Pixels as they are, opaque. (Aligned pictures, tests, the clipboard.) */
 gboolean wm_pixels_write_png (WmPixels *pixels, const char *dest, const WmPngNote *note,

@@ -109,9 +109,9 @@ probe_jpeg (WmSource *source, WmPhotoFacts *facts, GError **error)
     read_exif_at (source, header.exif_at, header.exif_length, facts);
 
   if (!is_arithmetic && !has_bytes_for_blocks (&header, source->size - header.scan_at))
-    return refuse (source, ends_with_eoi (source) ? WM_PHOTO_ERROR_LYING
-                                                  : WM_PHOTO_ERROR_TRUNCATED,
-                   NULL, error);
+    return refuse (
+        source, ends_with_eoi (source) ? WM_PHOTO_ERROR_LYING : WM_PHOTO_ERROR_TRUNCATED,
+        NULL, error);
 
   return TRUE;
 }
@@ -166,8 +166,8 @@ probe_with_vips (WmSource *source, WmPhotoFacts *facts, GError **error)
 {
   g_autoptr (WmVipsImage) image = NULL;
   WmExif exif;
-  gboolean has_exif = facts->format == WM_PHOTO_TIFF
-                      && wm_exif_read (source, 0, source->size, &exif);
+  gboolean has_exif =
+      facts->format == WM_PHOTO_TIFF && wm_exif_read (source, 0, source->size, &exif);
 
   if (has_exif && exif.is_raw)
     return refuse (source, WM_PHOTO_ERROR_NOT_READ_HERE, _ ("a camera's raw file"),
@@ -201,8 +201,7 @@ check_size (WmSource *source, const WmPhotoFacts *facts, GError **error)
 {
   gint64 pixels = (gint64)facts->coded_width * facts->coded_height;
   gboolean is_whole = facts->is_progressive || facts->format == WM_PHOTO_WEBP
-                      || facts->format == WM_PHOTO_HEIC
-                      || facts->format == WM_PHOTO_AVIF;
+                      || facts->format == WM_PHOTO_HEIC || facts->format == WM_PHOTO_AVIF;
   g_autofree char *size = g_strdup_printf (_ ("it says it is %d × %d pixels"),
                                            facts->coded_width, facts->coded_height);
 

@@ -32,18 +32,18 @@ typedef enum
 typedef struct
 {
   WmPhotoFormat format;
-  int coded_width;       /* px, as stored */
+  int coded_width; /* px, as stored */
   int coded_height;
-  int orientation;       /* EXIF 1..8; 1 when not given or outside 1..8 */
-  int width;             /* px, upright: all coordinates of marks are in these */
+  int orientation; /* EXIF 1..8; 1 when not given or outside 1..8 */
+  int width;       /* px, upright: all coordinates of marks are in these */
   int height;
-  int pages;             /* 1, or how many pictures the file has; the first is used */
+  int pages;               /* 1, or how many pictures the file has; the first is used */
   gboolean is_progressive; /* progressive JPEG or interlaced PNG */
   gboolean is_grey;
   gboolean is_cmyk;
-  gboolean has_icc;      /* an embedded colour profile */
-  gboolean has_gps;      /* says where it was taken; stripped on mailing */
-  double dpi;            /* as stored; 0 when not given. Says nothing about millimetres */
+  gboolean has_icc; /* an embedded colour profile */
+  gboolean has_gps; /* says where it was taken; stripped on mailing */
+  double dpi;       /* as stored; 0 when not given. Says nothing about millimetres */
   gboolean has_taken_at;
   gint64 taken_at_us;    /* microseconds since 1970-01-01 UTC */
   gboolean offset_known; /* else the clock of the camera is taken as local time */

@@ -152,9 +152,9 @@ tile_rect (WmPyramid *self, int level, int column, int row)
   int width, height;
 
   wm_pyramid_get_level_size (self, level, &width, &height);
-  return (WmRect){ column * WM_TILE, row * WM_TILE,
-                   MIN (WM_TILE, width - column * WM_TILE),
-                   MIN (WM_TILE, height - row * WM_TILE) };
+  return (WmRect) { column * WM_TILE, row * WM_TILE,
+                    MIN (WM_TILE, width - column * WM_TILE),
+                    MIN (WM_TILE, height - row * WM_TILE) };
 }
 
 static WmPixels *
@@ -165,7 +165,7 @@ cut (WmPixels *from, WmRect area, int left, int top)
   for (int y = 0; tile != NULL && y < area.height; y++)
     memcpy (tile->data + y * tile->stride,
             from->data + (gsize)(area.y - top + y) * from->stride
-              + (gsize)(area.x - left) * 4,
+                + (gsize)(area.x - left) * 4,
             tile->stride);
   return tile;
 }
@@ -179,8 +179,8 @@ hand_out (WmPyramid *self, WmPixels *pixels, int level, int left, int top,
 
   for (int i = 0; i < count; i++)
     {
-      WmPixels *tile = cut (pixels, tile_rect (self, level, columns[i], rows[i]), left,
-                            top);
+      WmPixels *tile =
+          cut (pixels, tile_rect (self, level, columns[i], rows[i]), left, top);
 
       if (tile == NULL)
         continue;
@@ -235,16 +235,16 @@ make_coarse (WmPyramid *self, int level, int column, int row, GCancellable *canc
     return NULL;
 
   wm_pyramid_get_level_size (self, level, &width, &height);
-  image = wm_vips_scale_to (wm_pixels_to_vips (preview), width, height, self->name,
-                            error);
+  image =
+      wm_vips_scale_to (wm_pixels_to_vips (preview), width, height, self->name, error);
   if (image != NULL)
     pixels = wm_vips_to_pixels (image, self->name, cancellable, error);
   if (pixels == NULL)
     return NULL;
 
   across = (width - 1) / WM_TILE + 1;
-  columns = g_new (int, across * ((height - 1) / WM_TILE + 1));
-  rows = g_new (int, across * ((height - 1) / WM_TILE + 1));
+  columns = g_new (int, across *((height - 1) / WM_TILE + 1));
+  rows = g_new (int, across *((height - 1) / WM_TILE + 1));
   columns[0] = column;
   rows[0] = row;
   for (int i = 0; i < across * ((height - 1) / WM_TILE + 1); i++)
@@ -264,7 +264,7 @@ join (WmRect a, WmRect b)
   int bottom = MAX (a.y + a.height, b.y + b.height);
   int x = MIN (a.x, b.x), y = MIN (a.y, b.y);
 
-  return (WmRect){ x, y, right - x, bottom - y };
+  return (WmRect) { x, y, right - x, bottom - y };
 }
 
 static WmPixels *
@@ -308,8 +308,7 @@ build_pack (WmPyramid *self, const char *path, GCancellable *cancellable, GError
   if (!wm_pack_build (self->path, path, self->coarse, cancellable, error))
     return FALSE;
 
-  self->pack = wm_pack_open (path, self->facts->width, self->facts->height,
-                             self->coarse);
+  self->pack = wm_pack_open (path, self->facts->width, self->facts->height, self->coarse);
   if (self->pack == NULL)
     wm_photo_set_error (error, WM_PHOTO_ERROR_IO, self->name, NULL);
   return self->pack != NULL;
@@ -354,8 +353,8 @@ ensure_pack (WmPyramid *self, gboolean again, GCancellable *cancellable, GError 
     return TRUE;
   g_clear_pointer (&self->pack, wm_pack_free);
   if (kept != NULL && !again)
-    self->pack = wm_pack_open (kept, self->facts->width, self->facts->height,
-                               self->coarse);
+    self->pack =
+        wm_pack_open (kept, self->facts->width, self->facts->height, self->coarse);
   if (self->pack != NULL)
     {
       wm_cache_touch (kept);
@@ -420,8 +419,7 @@ wm_pyramid_wants_preparing (WmPyramid *self)
 
   g_mutex_lock (&self->mutex);
   wants = wm_jpeg_is_usual (self->facts) && pixels > STRIPS_FROM_PIXELS
-          && pixels <= WM_STRIPS_MAX_PIXELS && self->strips == NULL
-          && !self->has_failed;
+          && pixels <= WM_STRIPS_MAX_PIXELS && self->strips == NULL && !self->has_failed;
   g_mutex_unlock (&self->mutex);
   return wants;
 }
@@ -429,8 +427,8 @@ wm_pyramid_wants_preparing (WmPyramid *self)
 static WmStrips *
 load_or_make_strips (WmPyramid *self, GCancellable *cancellable)
 {
-  g_autofree char *path = wm_cache_path (self->cache_dir, "tiles", self->sha256,
-                                         ".strips");
+  g_autofree char *path =
+      wm_cache_path (self->cache_dir, "tiles", self->sha256, ".strips");
   g_autoptr (GBytes) bytes = wm_cache_load (path);
   g_autoptr (WmSource) source = NULL;
   WmStrips *strips = NULL;

@@ -26,18 +26,18 @@ void wm_pyramid_get_level_size (WmPyramid *self, int level, int *width, int *hei
 guint64 wm_pyramid_get_owner (WmPyramid *self);
 
 /* Whether two tiles of a level are best made together: one band of stored rows. */
-gboolean wm_pyramid_share_band (WmPyramid *self, int column_a, int row_a, int column_b,
-                                int row_b);
+gboolean
+wm_pyramid_share_band (WmPyramid *self, int column_a, int row_a, int column_b, int row_b);
 
 /* Makes these tiles (all in one band) and puts them into the memory; returns the
  * first. */
-WmPixels *wm_pyramid_make (WmPyramid *self, int level, const int *columns,
-                           const int *rows, int count, GCancellable *cancellable,
-                           GError **error);
+WmPixels *
+wm_pyramid_make (WmPyramid *self, int level, const int *columns, const int *rows,
+                 int count, GCancellable *cancellable, GError **error);
 
 /* The preview, from the cache folder or made. */
-WmPixels *wm_pyramid_get_preview (WmPyramid *self, GCancellable *cancellable,
-                                  GError **error);
+WmPixels *
+wm_pyramid_get_preview (WmPyramid *self, GCancellable *cancellable, GError **error);
 
 /* Whether strips or a pack would help and are not there yet. */
 gboolean wm_pyramid_wants_preparing (WmPyramid *self);

@@ -33,15 +33,15 @@ turn_image (VipsImage *image, int orientation)
   {
     int is_flipped; /* left to right, first */
     VipsAngle angle;
-  } ways[9] = { { 0, VIPS_ANGLE_D0 },  { 0, VIPS_ANGLE_D0 },   { 1, VIPS_ANGLE_D0 },
+  } ways[9] = { { 0, VIPS_ANGLE_D0 },   { 0, VIPS_ANGLE_D0 },   { 1, VIPS_ANGLE_D0 },
                 { 0, VIPS_ANGLE_D180 }, { 1, VIPS_ANGLE_D180 }, { 1, VIPS_ANGLE_D270 },
-                { 0, VIPS_ANGLE_D90 }, { 1, VIPS_ANGLE_D90 },  { 0, VIPS_ANGLE_D270 } };
+                { 0, VIPS_ANGLE_D90 },  { 1, VIPS_ANGLE_D90 },  { 0, VIPS_ANGLE_D270 } };
   VipsImage *flipped = NULL;
   VipsImage *turned = NULL;
 
   if (ways[orientation].is_flipped
-        ? vips_flip (image, &flipped, VIPS_DIRECTION_HORIZONTAL, NULL)
-        : vips_copy (image, &flipped, NULL))
+          ? vips_flip (image, &flipped, VIPS_DIRECTION_HORIZONTAL, NULL)
+          : vips_copy (image, &flipped, NULL))
     return NULL;
   if (vips_rot (flipped, &turned, ways[orientation].angle, NULL))
     turned = NULL;
@@ -76,10 +76,9 @@ open_streaming (WmRowSource *self, GError **error)
 
   self->image = wm_photo_open_srgb (self->source, self->facts->format, FALSE, error);
   if (self->image != NULL)
-    self->image = wm_vips_scale_to (g_steal_pointer (&self->image),
-                                    is_turned ? self->height : self->width,
-                                    is_turned ? self->width : self->height,
-                                    self->source->name, error);
+    self->image = wm_vips_scale_to (
+        g_steal_pointer (&self->image), is_turned ? self->height : self->width,
+        is_turned ? self->width : self->height, self->source->name, error);
   if (self->image == NULL)
     return FALSE;
   if (self->facts->orientation != 1 && !unpack_and_turn (self, error))
@@ -110,15 +109,15 @@ open_rows (WmRowSource *self, const char *path, GError **error)
 
   if (is_jpeg && self->facts->orientation == 1 && denom != 0)
     {
-      self->reader = wm_jpeg_reader_new (self->source, denom, NULL, self->cancellable,
-                                         error);
+      self->reader =
+          wm_jpeg_reader_new (self->source, denom, NULL, self->cancellable, error);
       return self->reader != NULL;
     }
 
   if (is_small && (is_jpeg || self->facts->orientation != 1))
     {
-      self->pixels = wm_photo_load_fit (path, self->width, self->height,
-                                        self->cancellable, error);
+      self->pixels =
+          wm_photo_load_fit (path, self->width, self->height, self->cancellable, error);
       if (self->pixels == NULL)
         return FALSE;
       self->width = self->pixels->width;

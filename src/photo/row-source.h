@@ -28,7 +28,7 @@ int wm_row_source_get_height (WmRowSource *self);
 double wm_row_source_get_scale (WmRowSource *self);
 
 /* Fills the first @rows rows of @strip (as wide as the result) with the next rows. */
-gboolean wm_row_source_read (WmRowSource *self, WmPixels *strip, int rows,
-                             GError **error);
+gboolean
+wm_row_source_read (WmRowSource *self, WmPixels *strip, int rows, GError **error);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (WmRowSource, wm_row_source_free)

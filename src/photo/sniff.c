@@ -35,21 +35,19 @@ static const Signature not_photos[] = {
   { "#!", 2, 0, N_ ("it is a script") }
 };
 
-static const Signature other_pictures[] = {
-  { "GIF8", 4, 0, "GIF" },
-  { "BM", 2, 0, "BMP" },
-  { "8BPS", 4, 0, "PSD" },
-  { "\0\0\0\014jP  ", 8, 0, "JPEG 2000" },
-  { "\377\012", 2, 0, "JPEG XL" },
-  { "\0\0\0\014JXL ", 8, 0, "JPEG XL" },
-  { "<svg", 4, 0, "SVG" },
-  { "<?xml", 5, 0, "XML" },
-  { "gimp xcf", 8, 0, "XCF" },
-  { "II*\0\020\0\0\0CR", 10, 0, "CR2" },
-  { "FUJIFILMCCD-RAW", 15, 0, "RAF" },
-  { "IIRO", 4, 0, "ORF" },
-  { "IIU\0", 4, 0, "RW2" }
-};
+static const Signature other_pictures[] = { { "GIF8", 4, 0, "GIF" },
+                                            { "BM", 2, 0, "BMP" },
+                                            { "8BPS", 4, 0, "PSD" },
+                                            { "\0\0\0\014jP  ", 8, 0, "JPEG 2000" },
+                                            { "\377\012", 2, 0, "JPEG XL" },
+                                            { "\0\0\0\014JXL ", 8, 0, "JPEG XL" },
+                                            { "<svg", 4, 0, "SVG" },
+                                            { "<?xml", 5, 0, "XML" },
+                                            { "gimp xcf", 8, 0, "XCF" },
+                                            { "II*\0\020\0\0\0CR", 10, 0, "CR2" },
+                                            { "FUJIFILMCCD-RAW", 15, 0, "RAF" },
+                                            { "IIRO", 4, 0, "ORF" },
+                                            { "IIU\0", 4, 0, "RW2" } };
 
 static const char *const heic_brands[] = { "heic", "heix", "heim", "heis", "mif1" };
 static const char *const avif_brands[] = { "avif", "avis" };

@@ -94,8 +94,8 @@ wm_source_read (WmSource *self, gint64 offset, void *buffer, gsize length)
 
   while (done < length)
     {
-      ssize_t got = pread (self->fd, (guint8 *)buffer + done, length - done,
-                           offset + (gint64)done);
+      ssize_t got =
+          pread (self->fd, (guint8 *)buffer + done, length - done, offset + (gint64)done);
 
       if (got < 0 && errno == EINTR)
         continue;

@@ -35,8 +35,8 @@ void wm_source_free (WmSource *self);
 gsize wm_source_read (WmSource *self, gint64 offset, void *buffer, gsize length);
 
 /* Reads exactly @length bytes, or returns FALSE. */
-gboolean wm_source_read_exactly (WmSource *self, gint64 offset, void *buffer,
-                                 gsize length);
+gboolean
+wm_source_read_exactly (WmSource *self, gint64 offset, void *buffer, gsize length);
 
 /* The same bytes for libvips. (transfer full) */
 VipsSource *wm_source_to_vips (WmSource *self);

@@ -19,7 +19,7 @@ typedef struct
 {
   char magic[8];
   guint32 width, height;
-  guint32 row_height;  /* px of one row of blocks */
+  guint32 row_height; /* px of one row of blocks */
   guint32 rows;
   guint32 header_size; /* of the JPEG's header */
   guint32 frame_at;    /* of the frame's height in that header */
@@ -191,8 +191,8 @@ assemble (const WmStrips *self, guint32 first, guint32 last)
 {
   const Head *head = &self->head;
   g_autoptr (GByteArray) out = g_byte_array_new ();
-  guint32 height = MIN ((last + 1) * head->row_height, head->height)
-                   - first * head->row_height;
+  guint32 height =
+      MIN ((last + 1) * head->row_height, head->height) - first * head->row_height;
   guint8 marker[2] = { 0xFF, 0 };
 
   g_byte_array_append (out, self->header, head->header_size);

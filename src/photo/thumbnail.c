@@ -8,6 +8,7 @@
 #include "photo/jpeg-out.h"
 #include "photo/load.h"
 #include "photo/open.h"
+#include "photo/tiles.h"
 
 #include <math.h>
 
@@ -24,16 +25,14 @@ kept_path (const char *cache_dir, const char *sha256, int size)
 }
 
 static WmPixels *
-load_kept (const char *cache_dir, const char *sha256, int size,
-           GCancellable *cancellable)
+load_kept (const char *cache_dir, const char *sha256, int size, GCancellable *cancellable)
 {
   g_autofree char *path = kept_path (cache_dir, sha256, size);
   g_autoptr (GBytes) bytes = wm_cache_load (path);
 
-  return bytes == NULL
-           ? NULL
-           : wm_photo_load_bytes_fit (bytes, path, G_MAXUINT16, G_MAXUINT16,
-                                      cancellable, NULL);
+  return bytes == NULL ? NULL
+                       : wm_photo_load_bytes_fit (bytes, path, G_MAXUINT16, G_MAXUINT16,
+                                                  cancellable, NULL);
 }
 
 static void
@@ -65,14 +64,14 @@ shrink (WmPixels *pixels, int long_side, const char *name, GCancellable *cancell
 }
 
 static WmPixels *
-make_thumbnail (const char *cache_dir, const char *sha256, const char *original,
-                int size, GCancellable *cancellable, GError **error)
+make_thumbnail (const char *cache_dir, const char *sha256, const char *original, int size,
+                GCancellable *cancellable, GError **error)
 {
   /* The small one from the large one when that is there: a hundredth of the work. */
-  g_autoptr (WmPixels) larger
-    = size == WM_THUMBNAIL_SMALL
-        ? load_kept (cache_dir, sha256, WM_THUMBNAIL_LARGE, cancellable)
-        : NULL;
+  g_autoptr (WmPixels) larger =
+      size == WM_THUMBNAIL_SMALL
+          ? load_kept (cache_dir, sha256, WM_THUMBNAIL_LARGE, cancellable)
+          : NULL;
   WmPixels *pixels;
 
   if (larger != NULL)
@@ -113,8 +112,8 @@ WmPixels *
 wm_thumbnail_make_all (const char *cache_dir, const char *sha256, const char *original,
                        GCancellable *cancellable, GError **error)
 {
-  g_autoptr (WmPixels) preview = wm_photo_load_about (original, WM_PREVIEW, cancellable,
-                                                      error);
+  g_autoptr (WmPixels) preview =
+      wm_photo_load_about (original, WM_PREVIEW, cancellable, error);
   g_autoptr (WmPixels) large = NULL;
   g_autoptr (WmPixels) small = NULL;
 
@@ -128,6 +127,8 @@ wm_thumbnail_make_all (const char *cache_dir, const char *sha256, const char *or
   if (small == NULL)
     return NULL;
 
+  if (cache_dir != NULL && sha256 != NULL)
+    wm_tiles_prepare (original, sha256, cache_dir, cancellable);
   keep (cache_dir, sha256, WM_PREVIEW, preview);
   keep (cache_dir, sha256, WM_THUMBNAIL_LARGE, large);
   keep (cache_dir, sha256, WM_THUMBNAIL_SMALL, small);

@@ -12,9 +12,9 @@
 
 #include <gio/gio.h>
 
-#define WM_PREVIEW 2000         /* long side of the preview, px, about */
-#define WM_THUMBNAIL_SMALL 128  /* lists; long side, px */
-#define WM_THUMBNAIL_LARGE 384  /* strip and take-in, also at twice the scale */
+#define WM_PREVIEW 2000        /* long side of the preview, px, about */
+#define WM_THUMBNAIL_SMALL 128 /* lists; long side, px */
+#define WM_THUMBNAIL_LARGE 384 /* strip and take-in, also at twice the scale */
 
 /**
  * wm_thumbnail_load:
@@ -24,17 +24,18 @@
  * @px: wished long side; the smallest kept size that reaches it is returned
  *   (WM_THUMBNAIL_SMALL, WM_THUMBNAIL_LARGE, else the preview)
  */
-WmPixels *wm_thumbnail_load (const char *cache_dir, const char *sha256,
-                             const char *original, int px,
-                             GCancellable *cancellable, GError **error);
+WmPixels *
+wm_thumbnail_load (const char *cache_dir, const char *sha256, const char *original,
+                   int px, GCancellable *cancellable, GError **error);
 
 /**
  * wm_thumbnail_make_all:
  *
  * For import: decodes the original once, scaled, and keeps the preview and both
- * thumbnails; returns the preview (for the judge and the first view). A full
- * disk or read-only cache is no error: the pixels are still returned.
+ * thumbnails, and what true pixels are read from (wm_tiles_prepare ()); returns the
+ * preview for the first view. A full disk or read-only cache is no error: the pixels
+ * are still returned.
  */
-WmPixels *wm_thumbnail_make_all (const char *cache_dir, const char *sha256,
-                                 const char *original, GCancellable *cancellable,
-                                 GError **error);
+WmPixels *
+wm_thumbnail_make_all (const char *cache_dir, const char *sha256, const char *original,
+                       GCancellable *cancellable, GError **error);

@@ -92,11 +92,11 @@ wm_tile_memory_put (guint64 owner, int level, int column, int row, WmPixels *til
   Entry *entry = g_new0 (Entry, 1);
   Entry *old;
 
-  *entry = (Entry){ .owner = owner,
-                    .level = level,
-                    .column = column,
-                    .row = row,
-                    .tile = wm_pixels_ref (tile) };
+  *entry = (Entry) { .owner = owner,
+                     .level = level,
+                     .column = column,
+                     .row = row,
+                     .tile = wm_pixels_ref (tile) };
   entry->link.data = entry;
 
   g_mutex_lock (&mutex);
@@ -105,8 +105,7 @@ wm_tile_memory_put (guint64 owner, int level, int column, int row, WmPixels *til
     remove_entry (old);
 
   /* Room first, so that the bound holds at every moment. */
-  while (bytes_held + entry_bytes (entry) > WM_TILE_MEMORY
-         && !g_queue_is_empty (&by_use))
+  while (bytes_held + entry_bytes (entry) > WM_TILE_MEMORY && !g_queue_is_empty (&by_use))
     remove_entry (g_queue_peek_tail (&by_use));
 
   g_hash_table_add (entries, entry);

@@ -165,7 +165,7 @@ make_band (Work *work, Request *requests, int count)
   for (int i = 0; i < count; i++)
     {
       g_autoptr (WmPixels) there = wm_tile_memory_get (
-        owner, requests[i].level, requests[i].column, requests[i].row);
+          owner, requests[i].level, requests[i].column, requests[i].row);
 
       if (there == NULL)
         {
@@ -181,7 +181,7 @@ make_band (Work *work, Request *requests, int count)
   for (int i = 0; i < count; i++)
     {
       g_autoptr (WmPixels) tile = wm_tile_memory_get (
-        owner, requests[i].level, requests[i].column, requests[i].row);
+          owner, requests[i].level, requests[i].column, requests[i].row);
 
       /* Already pushed out of the memory by other tiles. */
       if (tile == NULL && error == NULL)
@@ -205,8 +205,7 @@ on_token (gpointer data, gpointer unused)
     {
       g_mutex_lock (&work->mutex);
       count = take_band (work, requests);
-      if (count == 0 && !work->is_preparing
-          && wm_pyramid_wants_preparing (work->pyramid))
+      if (count == 0 && !work->is_preparing && wm_pyramid_wants_preparing (work->pyramid))
         work->is_preparing = prepare = TRUE;
       g_mutex_unlock (&work->mutex);
     }
@@ -420,8 +419,7 @@ wm_tile_store_get_preview_async (WmTileStore *self, GCancellable *cancellable,
 }
 
 WmPixels *
-wm_tile_store_get_preview_finish (WmTileStore *self, GAsyncResult *result,
-                                  GError **error)
+wm_tile_store_get_preview_finish (WmTileStore *self, GAsyncResult *result, GError **error)
 {
   g_return_val_if_fail (g_task_is_valid (result, NULL), NULL);
 

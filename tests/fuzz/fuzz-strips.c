@@ -17,7 +17,8 @@ decode (GBytes *bytes, int width, int height)
 
   for (int denom = 1; strips != NULL && denom <= 8; denom *= 8)
     {
-      WmRect window = { 0, 0, (width - 1) / denom + 1, MIN (40, (height - 1) / denom + 1) };
+      WmRect window = { 0, 0, (width - 1) / denom + 1,
+                        MIN (40, (height - 1) / denom + 1) };
       g_autoptr (WmPixels) pixels = wm_strips_decode (strips, denom, &window, NULL, NULL);
     }
 }

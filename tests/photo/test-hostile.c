@@ -16,8 +16,8 @@
 #include <locale.h>
 #include <string.h>
 
-static const char *const names[] = { "h.jpg", "hp.jpg", "h.png", "hi.png", "h.tif",
-                                     "h.webp", "h.heic" };
+static const char *const names[] = { "h.jpg", "hp.jpg", "h.png", "hi.png",
+                                     "h.tif", "h.webp", "h.heic" };
 
 static void
 make_seed (gsize i)
@@ -90,8 +90,8 @@ test_changed (void)
             {
               gsize within = c % 2 ? length : MIN (length, 400);
 
-              copy[g_rand_int_range (rand, 0, (gint32)within)]
-                = (guint8)g_rand_int_range (rand, 0, 256);
+              copy[g_rand_int_range (rand, 0, (gint32)within)] =
+                  (guint8)g_rand_int_range (rand, 0, 256);
             }
           try_bytes (copy, length);
         }
@@ -119,8 +119,8 @@ test_files (void)
           WmJudgement judgement;
 
           for (int c = 0; c < 6; c++)
-            copy[g_rand_int_range (rand, 0, (gint32)length)]
-              = (guint8)g_rand_int_range (rand, 0, 256);
+            copy[g_rand_int_range (rand, 0, (gint32)length)] =
+                (guint8)g_rand_int_range (rand, 0, 256);
           corpus_write ("mangled.jpg", copy, length);
 
           wm_photo_check_whole (corpus_path ("mangled.jpg"), NULL, NULL);
@@ -160,8 +160,8 @@ test_strips (void)
       g_autoptr (WmStrips) strips = NULL;
       WmRect window = { 0, 0, 120, 90 };
 
-      copy[g_rand_int_range (rand, 0, (gint32)MIN (length, round % 2 ? length : 700))]
-        = (guint8)g_rand_int_range (rand, 0, 256);
+      copy[g_rand_int_range (rand, 0, (gint32)MIN (length, round % 2 ? length : 700))] =
+          (guint8)g_rand_int_range (rand, 0, 256);
       mangled = g_bytes_new (copy, length);
       strips = wm_strips_new (mangled, 120, 90);
       if (strips != NULL)
@@ -179,8 +179,8 @@ test_crafted (void)
   static const guint8 soi[] = { 0xFF, 0xD8 };
   static const guint8 empty_comment[] = { 0xFF, 0xFE, 0, 2 };
   static const guint8 full_comment[] = { 0xFF, 0xFE, 0, 3, 'x' };
-  static const guint8 tiff[] = { 'I', 'I', '*', 0, 8, 0, 0, 0, 1, 0, 0x69, 0x87, 4, 0,
-                                 1, 0, 0, 0, 8, 0, 0, 0, 8, 0, 0, 0 };
+  static const guint8 tiff[] = { 'I', 'I', '*', 0, 8, 0, 0, 0, 1, 0, 0x69, 0x87, 4,
+                                 0,   1,   0,   0, 0, 8, 0, 0, 0, 8, 0,    0,    0 };
 
   g_byte_array_append (segments, soi, 2);
   for (int i = 0; i < 100000; i++)
@@ -201,11 +201,12 @@ test_crafted (void)
   try_bytes (tiff, sizeof tiff);
 
   corpus_make_scene ("icc.jpg", 60, 40, "");
-  corpus_run ("convert -size 40x40 -seed 2 plasma: no.png && cp no.png no.icc && "
-              "exiftool -q -m -overwrite_original '-icc_profile<=no.icc' icc.jpg || true");
+  corpus_run (
+      "convert -size 40x40 -seed 2 plasma: no.png && cp no.png no.icc && "
+      "exiftool -q -m -overwrite_original '-icc_profile<=no.icc' icc.jpg || true");
   {
-    g_autoptr (WmPixels) pixels = wm_photo_load_fit (corpus_path ("icc.jpg"), 60, 60, NULL,
-                                                     NULL);
+    g_autoptr (WmPixels) pixels =
+        wm_photo_load_fit (corpus_path ("icc.jpg"), 60, 60, NULL, NULL);
 
     g_assert_nonnull (pixels);
   }

@@ -98,8 +98,8 @@ test_mail (void)
   corpus_make_scene ("mail.jpg", 1200, 800, "-quality 95");
   corpus_run ("exiftool -q -overwrite_original -n -Orientation=6 -GPSLatitude=47.5 "
               "-GPSLatitudeRef=N mail.jpg");
-  bytes = wm_jpeg_for_mail (corpus_path ("mail.jpg"), 600, 85, &width, &height, NULL,
-                            &error);
+  bytes =
+      wm_jpeg_for_mail (corpus_path ("mail.jpg"), 600, 85, &width, &height, NULL, &error);
   g_assert_no_error (error);
   g_assert_cmpint (width, ==, 400);
   g_assert_cmpint (height, ==, 600);

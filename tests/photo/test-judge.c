@@ -38,11 +38,12 @@ judge (const char *name)
 static void
 make_bangle (const char *name, const char *options)
 {
-  corpus_run ("convert -size 1600x1200 radial-gradient:'#6b6b70'-'#4a4a4e' "
-              "-fill none -stroke '#c9a24a' -strokewidth 90 -draw 'circle 800,600 800,180' "
-              "-stroke '#e4c878' -strokewidth 30 -draw 'circle 800,600 800,190' "
-              "%s -quality 92 %s",
-              options, name);
+  corpus_run (
+      "convert -size 1600x1200 radial-gradient:'#6b6b70'-'#4a4a4e' "
+      "-fill none -stroke '#c9a24a' -strokewidth 90 -draw 'circle 800,600 800,180' "
+      "-stroke '#e4c878' -strokewidth 30 -draw 'circle 800,600 800,190' "
+      "%s -quality 92 %s",
+      options, name);
 }
 
 static void
@@ -91,9 +92,10 @@ test_known_blur (void)
       g_autoptr (GArray) edges = NULL;
       double blur;
 
-      corpus_run ("convert -size 600x400 xc:'gray(60)' -fill 'gray(190)' "
-                  "-draw 'polygon 200,0 420,0 300,400 80,400' -gaussian-blur 0x%g step.png",
-                  blurs[i]);
+      corpus_run (
+          "convert -size 600x400 xc:'gray(60)' -fill 'gray(190)' "
+          "-draw 'polygon 200,0 420,0 300,400 80,400' -gaussian-blur 0x%g step.png",
+          blurs[i]);
       pixels = wm_photo_load_fit (corpus_path ("step.png"), 600, 600, NULL, NULL);
       edges = wm_edges_find (pixels, 100000);
       blur = wm_edges_blur (edges, 60);
@@ -215,11 +217,11 @@ test_at_place (void)
   corpus_run ("convert -size 800x800 pattern:checkerboard -scale 200%% -crop 800x800+0+0 "
               "+repage tile.png && convert tile.png -gaussian-blur 0x5 blur.png && "
               "convert tile.png blur.png -size 400x800 xc:'gray(80)' +append half.png");
-  g_assert_true (wm_photo_focus_at (corpus_path ("half.png"), (WmPoint){ 300, 400 }, 100,
+  g_assert_true (wm_photo_focus_at (corpus_path ("half.png"), (WmPoint) { 300, 400 }, 100,
                                     &left, NULL, NULL));
-  g_assert_true (wm_photo_focus_at (corpus_path ("half.png"), (WmPoint){ 1200, 400 }, 100,
-                                    &right, NULL, NULL));
-  g_assert_true (wm_photo_focus_at (corpus_path ("half.png"), (WmPoint){ 1850, 400 }, 64,
+  g_assert_true (wm_photo_focus_at (corpus_path ("half.png"), (WmPoint) { 1200, 400 },
+                                    100, &right, NULL, NULL));
+  g_assert_true (wm_photo_focus_at (corpus_path ("half.png"), (WmPoint) { 1850, 400 }, 64,
                                     &sky, NULL, NULL));
   g_test_message ("sharp %.2f blurred %.2f", left, right);
   g_assert_cmpfloat (left, >, 0.7);

@@ -54,9 +54,10 @@ test_orientation_formats (void)
 {
   static const char *const names[] = { "o.jpg", "o.png", "o.tif", "o.webp" };
 
-  static const char *const words[] = { "TopLeft", "TopRight", "BottomRight", "BottomLeft",
-                                       "LeftTop", "RightTop", "RightBottom",
-                                       "LeftBottom" };
+  static const char *const words[] = {
+    "TopLeft", "TopRight", "BottomRight", "BottomLeft",
+    "LeftTop", "RightTop", "RightBottom", "LeftBottom"
+  };
 
   for (gsize i = 0; i < G_N_ELEMENTS (names); i++)
     {
@@ -68,12 +69,12 @@ test_orientation_formats (void)
       for (int o = 1; o <= 8; o++)
         {
           /* ImageMagick 6 reads no EXIF from PNG and WebP: told by hand there. */
-          g_autofree char *options = g_strdup_printf ("-orient %s -auto-orient +repage",
-                                                      words[o - 1]);
+          g_autofree char *options =
+              g_strdup_printf ("-orient %s -auto-orient +repage", words[o - 1]);
           g_autofree char *name = g_strdup_printf ("%d-%s", o, names[i]);
           g_autoptr (WmPixels) ours = load (name, 1000);
-          g_autoptr (WmPixels) theirs = corpus_magick_pixels (
-            name, i == 0 ? "-auto-orient +repage" : options);
+          g_autoptr (WmPixels) theirs =
+              corpus_magick_pixels (name, i == 0 ? "-auto-orient +repage" : options);
 
           g_test_message ("%s", name);
           g_assert_cmpint (corpus_difference (ours, theirs, NULL), <=, 1);
@@ -97,14 +98,18 @@ static const struct
   { 3, 2, "-colors 4 -type Palette -define png:format=png8 -define png:bit-depth=2" },
   { 3, 4, "-colors 16 -type Palette -define png:format=png8 -define png:bit-depth=4" },
   { 3, 8, "-colors 200 -type Palette -define png:format=png8" },
-  { 4, 8, "-colorspace Gray -alpha set -channel A -evaluate set 40% +channel -depth 8 "
-          "-define png:color-type=4" },
-  { 4, 16, "-colorspace Gray -alpha set -channel A -evaluate set 40% +channel -depth 16 "
-           "-define png:color-type=4" },
-  { 6, 8, "-alpha set -channel A -evaluate set 40% +channel -depth 8 "
-          "-define png:color-type=6" },
-  { 6, 16, "-alpha set -channel A -evaluate set 40% +channel -depth 16 "
-           "-define png:color-type=6" }
+  { 4, 8,
+    "-colorspace Gray -alpha set -channel A -evaluate set 40% +channel -depth 8 "
+    "-define png:color-type=4" },
+  { 4, 16,
+    "-colorspace Gray -alpha set -channel A -evaluate set 40% +channel -depth 16 "
+    "-define png:color-type=4" },
+  { 6, 8,
+    "-alpha set -channel A -evaluate set 40% +channel -depth 8 "
+    "-define png:color-type=6" },
+  { 6, 16,
+    "-alpha set -channel A -evaluate set 40% +channel -depth 16 "
+    "-define png:color-type=6" }
 };
 
 static void
@@ -113,8 +118,8 @@ test_png_kinds (void)
   for (gsize i = 0; i < G_N_ELEMENTS (png_kinds); i++)
     for (int interlaced = 0; interlaced < 2; interlaced++)
       {
-        g_autofree char *options = g_strconcat (
-          png_kinds[i].options, interlaced ? " -interlace PNG" : "", NULL);
+        g_autofree char *options =
+            g_strconcat (png_kinds[i].options, interlaced ? " -interlace PNG" : "", NULL);
         g_autofree guint8 *bytes = NULL;
         g_autoptr (WmPixels) ours = NULL;
         g_autoptr (WmPixels) theirs = NULL;
@@ -123,7 +128,8 @@ test_png_kinds (void)
         corpus_make_scene ("kind.png", 37, 29, options);
         corpus_run ("pngcheck -q kind.png");
         bytes = corpus_load ("kind.png", &length);
-        g_test_message ("type %d depth %d interlaced %d", bytes[25], bytes[24], bytes[28]);
+        g_test_message ("type %d depth %d interlaced %d", bytes[25], bytes[24],
+                        bytes[28]);
         g_assert_cmpint (bytes[25], ==, png_kinds[i].colour_type);
         g_assert_cmpint (bytes[24], ==, png_kinds[i].depth);
         g_assert_cmpint (bytes[28], ==, interlaced);
@@ -137,10 +143,13 @@ test_png_kinds (void)
 static void
 test_jpeg_kinds (void)
 {
-  static const char *const kinds[] = { "-quality 90", "-interlace JPEG -quality 90",
+  static const char *const kinds[] = { "-quality 90",
+                                       "-interlace JPEG -quality 90",
                                        "-colorspace Gray -quality 90",
-                                       "-sampling-factor 4:4:4", "-sampling-factor 4:2:2",
-                                       "-sampling-factor 4:2:0", "-sampling-factor 4:1:1" };
+                                       "-sampling-factor 4:4:4",
+                                       "-sampling-factor 4:2:2",
+                                       "-sampling-factor 4:2:0",
+                                       "-sampling-factor 4:1:1" };
 
   for (gsize i = 0; i < G_N_ELEMENTS (kinds); i++)
     {
@@ -245,11 +254,11 @@ test_fit_sizes (void)
   for (gsize i = 0; i < G_N_ELEMENTS (cases); i++)
     for (int is_png = 0; is_png < 2; is_png++)
       {
-        g_autoptr (WmPixels) ours = wm_photo_load_fit (
-          corpus_path (is_png ? "fit.png" : "fit.jpg"), cases[i].max_width,
-          cases[i].max_height, NULL, NULL);
-        g_autofree char *options = g_strdup_printf ("-resize %dx%d!", cases[i].width,
-                                                    cases[i].height);
+        g_autoptr (WmPixels) ours =
+            wm_photo_load_fit (corpus_path (is_png ? "fit.png" : "fit.jpg"),
+                               cases[i].max_width, cases[i].max_height, NULL, NULL);
+        g_autofree char *options =
+            g_strdup_printf ("-resize %dx%d!", cases[i].width, cases[i].height);
         g_autoptr (WmPixels) theirs = NULL;
         double mean;
 
@@ -291,8 +300,8 @@ test_region (void)
       g_autoptr (WmPixels) part = NULL;
       g_autoptr (GError) error = NULL;
 
-      part = wm_photo_load_region (corpus_path (name), 50, 70, 40, 30, 40, 30, NULL,
-                                   &error);
+      part =
+          wm_photo_load_region (corpus_path (name), 50, 70, 40, 30, 40, 30, NULL, &error);
       g_assert_no_error (error);
       for (int y = 0; y < 30; y++)
         g_assert_cmpmem (part->data + y * part->stride, 160,
@@ -338,8 +347,8 @@ test_cancelled (void)
       g_autoptr (GError) error = NULL;
 
       corpus_make_scene (names[i], 900, 900, "");
-      g_assert_null (wm_photo_load_fit (corpus_path (names[i]), 900, 900, cancellable,
-                                        &error));
+      g_assert_null (
+          wm_photo_load_fit (corpus_path (names[i]), 900, 900, cancellable, &error));
       g_assert_error (error, G_IO_ERROR, G_IO_ERROR_CANCELLED);
     }
 }

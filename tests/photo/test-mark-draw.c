@@ -23,8 +23,8 @@ luminance (WmColour colour)
   double parts[3] = { colour.red, colour.green, colour.blue };
 
   for (int i = 0; i < 3; i++)
-    parts[i] = parts[i] <= 0.04045 ? parts[i] / 12.92
-                                   : pow ((parts[i] + 0.055) / 1.055, 2.4);
+    parts[i] =
+        parts[i] <= 0.04045 ? parts[i] / 12.92 : pow ((parts[i] + 0.055) / 1.055, 2.4);
   return 0.2126 * parts[0] + 0.7152 * parts[1] + 0.0722 * parts[2];
 }
 
@@ -55,13 +55,13 @@ test_contrast (void)
   g_assert_cmpfloat_with_epsilon (contrast (wm_mark_edge, wm_mark_halo), 17.40, 0.005);
   g_assert_cmpfloat_with_epsilon (contrast (wm_mark_gauge, wm_mark_edge), 7.54, 0.005);
   g_assert_cmpfloat_with_epsilon (
-    contrast (wm_severity_fill (WM_SEVERITY_REPAIR, FALSE), wm_mark_edge), 4.50, 0.005);
+      contrast (wm_severity_fill (WM_SEVERITY_REPAIR, FALSE), wm_mark_edge), 4.50, 0.005);
 
   /* WCAG 2.2, 1.4.3: text at least 4.5, on the grey print fills too. */
   for (int s = WM_SEVERITY_SOUND; s <= WM_SEVERITY_NO_WEAR; s++)
-    g_assert_cmpfloat (contrast (wm_severity_fill (s, TRUE),
-                                 wm_severity_number_colour (s, TRUE)),
-                       >=, 4.5);
+    g_assert_cmpfloat (
+        contrast (wm_severity_fill (s, TRUE), wm_severity_number_colour (s, TRUE)), >=,
+        4.5);
 }
 
 /* CIE 1976 L*: darker is worse, in colour as in grey; look book: 100, 80, 53, 0. */
@@ -134,10 +134,9 @@ draw_disc (WmSeverity severity, guint state)
 {
   cairo_t *cr;
   WmPixels *pixels = begin (&cr);
-  WmMarkLook look = { .severity = severity,
-                      .disc = { MIDDLE, MIDDLE },
-                      .radius = R,
-                      .state = state };
+  WmMarkLook look = {
+    .severity = severity, .disc = { MIDDLE, MIDDLE }, .radius = R, .state = state
+  };
 
   wm_mark_draw_disc (cr, &look, &style);
   cairo_destroy (cr);
@@ -300,8 +299,8 @@ test_states (void)
   assert_colour (open, 90, 0.85, wm_severity_fill (WM_SEVERITY_WATCH, FALSE));
 
   /* A ghost has no fill, a dashed ring, hollow claws. */
-  g_assert_false (is_colour (at_polar (ghost, 90, 0.5),
-                             wm_severity_fill (WM_SEVERITY_WATCH, FALSE)));
+  g_assert_false (
+      is_colour (at_polar (ghost, 90, 0.5), wm_severity_fill (WM_SEVERITY_WATCH, FALSE)));
   assert_colour (ghost, 270, 1.3, wm_mark_halo);
   for (int d = 0; d < 360; d++)
     dark += is_colour (at_polar (ghost, d, 1.3), wm_mark_edge);
@@ -330,7 +329,7 @@ test_span (void)
 
   wm_mark_draw_form (cr, &look, &style);
   cairo_destroy (cr);
-#define AT(x, y) (p->data + (y) * p->stride + (x) * 4)
+#define AT(x, y) (p->data + (y)*p->stride + (x)*4)
   for (int y = 376; y < 424; y += 4)
     {
       if (abs (y - 400) < 8)
@@ -359,17 +358,16 @@ test_tips_and_parts (void)
 
   g_assert_cmpfloat (wm_mark_tip (&look).x, ==, 100);
   g_assert_cmpfloat (wm_mark_tip (&look).y, ==, 0);
-  g_assert_cmpint (wm_mark_part_at (&look, look.disc, 2, &vertex), ==,
-                   WM_MARK_PART_DISC);
-  g_assert_cmpint (wm_mark_part_at (&look, (WmPoint){ 101, 99 }, 2, &vertex), ==,
+  g_assert_cmpint (wm_mark_part_at (&look, look.disc, 2, &vertex), ==, WM_MARK_PART_DISC);
+  g_assert_cmpint (wm_mark_part_at (&look, (WmPoint) { 101, 99 }, 2, &vertex), ==,
                    WM_MARK_PART_VERTEX);
   g_assert_cmpint (vertex, ==, 2);
-  g_assert_cmpint (wm_mark_part_at (&look, (WmPoint){ 50, 1 }, 2, &vertex), ==,
+  g_assert_cmpint (wm_mark_part_at (&look, (WmPoint) { 50, 1 }, 2, &vertex), ==,
                    WM_MARK_PART_FORM);
   g_assert_cmpint (vertex, ==, 0);
-  g_assert_cmpint (wm_mark_part_at (&look, (WmPoint){ 113, 17 }, 2, &vertex), ==,
+  g_assert_cmpint (wm_mark_part_at (&look, (WmPoint) { 113, 17 }, 2, &vertex), ==,
                    WM_MARK_PART_LEADER);
-  g_assert_cmpint (wm_mark_part_at (&look, (WmPoint){ 50, 60 }, 2, &vertex), ==,
+  g_assert_cmpint (wm_mark_part_at (&look, (WmPoint) { 50, 60 }, 2, &vertex), ==,
                    WM_MARK_PART_NONE);
 
   look.shape = WM_SHAPE_SPAN;
@@ -383,8 +381,12 @@ test_tips_and_parts (void)
 static void
 test_extents (void)
 {
-  static const guint states[] = { 0, WM_MARK_HOVERED, WM_MARK_SELECTED, WM_MARK_CARRIED,
-                                  WM_MARK_UNCONFIRMED, WM_MARK_MEASURING };
+  static const guint states[] = { 0,
+                                  WM_MARK_HOVERED,
+                                  WM_MARK_SELECTED,
+                                  WM_MARK_CARRIED,
+                                  WM_MARK_UNCONFIRMED,
+                                  WM_MARK_MEASURING };
   WmPoint points[] = { { 380, 420 }, { 470, 380 }, { 440, 470 } };
 
   for (int shape = 0; shape < 4; shape++)

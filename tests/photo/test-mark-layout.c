@@ -32,7 +32,8 @@ segment_distance (WmPoint a, WmPoint b, WmPoint p)
     {
       double t = i / 200.0;
 
-      least = MIN (least, hypot (a.x + t * (b.x - a.x) - p.x, a.y + t * (b.y - a.y) - p.y));
+      least =
+          MIN (least, hypot (a.x + t * (b.x - a.x) - p.x, a.y + t * (b.y - a.y) - p.y));
     }
 
   return least;
@@ -57,7 +58,7 @@ make_scene (Scene *scene, GRand *rand, gsize count, gboolean has_forms)
 {
   double r = g_rand_double_range (rand, 6, 22);
 
-  *scene = (Scene){ .count = count };
+  *scene = (Scene) { .count = count };
   scene->view.width = g_rand_double_range (rand, 600, 2500);
   scene->view.height = g_rand_double_range (rand, 500, 1500);
   scene->view.radius = r;
@@ -71,18 +72,18 @@ make_scene (Scene *scene, GRand *rand, gsize count, gboolean has_forms)
       mark->severity = g_rand_int_range (rand, 0, 6);
       mark->shape = has_forms ? (WmShape)g_rand_int_range (rand, 0, 4) : WM_SHAPE_SPOT;
       mark->n_points = mark->shape == WM_SHAPE_SPOT
-                         ? 1
-                         : (gsize)(mark->shape == WM_SHAPE_SPAN
-                                     ? 2
-                                     : g_rand_int_range (rand, 3, MOST_POINTS + 1));
+                           ? 1
+                           : (gsize)(mark->shape == WM_SHAPE_SPAN
+                                         ? 2
+                                         : g_rand_int_range (rand, 3, MOST_POINTS + 1));
       mark->points = scene->points[i];
       for (gsize p = 0; p < mark->n_points; p++)
         {
           double px = x + g_rand_double_range (rand, -4, 4) * r;
           double py = y + g_rand_double_range (rand, -4, 4) * r;
 
-          scene->points[i][p] = (WmPoint){ CLAMP (px, 0, scene->view.width),
-                                           CLAMP (py, 0, scene->view.height) };
+          scene->points[i][p] = (WmPoint) { CLAMP (px, 0, scene->view.width),
+                                            CLAMP (py, 0, scene->view.height) };
         }
     }
 }
@@ -109,9 +110,9 @@ assert_clear (const Scene *scene)
           const WmLayoutMark *other = &scene->marks[j];
 
           if (j != i && !other->crowded)
-            g_assert_cmpfloat (hypot (mark->disc.x - other->disc.x,
-                                      mark->disc.y - other->disc.y),
-                               >=, (2 * PAINT + 0.6) * r - 1e-3);
+            g_assert_cmpfloat (
+                hypot (mark->disc.x - other->disc.x, mark->disc.y - other->disc.y), >=,
+                (2 * PAINT + 0.6) * r - 1e-3);
           g_assert_cmpfloat (form_distance (other, mark->disc), >=, PAINT * r - 1e-3);
         }
     }
@@ -209,15 +210,16 @@ test_stays_put (void)
         g_assert_true (before[i].x == scene.marks[i].disc.x
                        && before[i].y == scene.marks[i].disc.y);
 
-      scene.points[12][0] = (WmPoint){ scene.view.width / 2, scene.view.height / 2 };
-      scene.marks[12] = (WmLayoutMark){ .severity = WM_SEVERITY_NO_WEAR,
-                                        .points = scene.points[12],
-                                        .n_points = 1 };
+      scene.points[12][0] = (WmPoint) { scene.view.width / 2, scene.view.height / 2 };
+      scene.marks[12] = (WmLayoutMark) { .severity = WM_SEVERITY_NO_WEAR,
+                                         .points = scene.points[12],
+                                         .n_points = 1 };
       scene.count = count = 13;
       wm_mark_layout (scene.marks, count, &scene.view);
       assert_clear (&scene);
       for (gsize i = 0; i < 12; i++)
-        if (hypot (before[i].x - scene.points[12][0].x, before[i].y - scene.points[12][0].y)
+        if (hypot (before[i].x - scene.points[12][0].x,
+                   before[i].y - scene.points[12][0].y)
             > PAINT * 10 + 1)
           g_assert_true (before[i].x == scene.marks[i].disc.x);
     }
@@ -228,17 +230,21 @@ test_pinned (void)
 {
   WmPoint tips[] = { { 300, 300 }, { 305, 300 } };
   WmLayoutView view = { .width = 800, .height = 600, .radius = 13 };
-  WmLayoutMark marks[]
-    = { { .severity = WM_SEVERITY_WATCH, .points = &tips[0], .n_points = 1,
-          .is_pinned = TRUE, .disc = { 500, 123 } },
-        { .severity = WM_SEVERITY_NO_WEAR, .points = &tips[1], .n_points = 1 } };
+  WmLayoutMark marks[] = {
+    { .severity = WM_SEVERITY_WATCH,
+      .points = &tips[0],
+      .n_points = 1,
+      .is_pinned = TRUE,
+      .disc = { 500, 123 } },
+    { .severity = WM_SEVERITY_NO_WEAR, .points = &tips[1], .n_points = 1 }
+  };
 
   g_assert_cmpint (wm_mark_layout (marks, 2, &view), ==, 0);
   g_assert_cmpfloat (marks[0].disc.x, ==, 500);
   g_assert_cmpfloat (marks[0].disc.y, ==, 123);
 
   /* Pinned over the other's place: stays, and says so. */
-  marks[0].disc = (WmPoint){ 306, 301 };
+  marks[0].disc = (WmPoint) { 306, 301 };
   g_assert_cmpint (wm_mark_layout (marks, 2, &view), ==, 1);
   g_assert_true (marks[0].crowded);
   g_assert_false (marks[1].crowded);
@@ -269,8 +275,9 @@ test_taken_area (void)
 {
   WmPoint tip = { 400, 300 };
   WmLayoutBox bar = { 0, 280, 800, 320 };
-  WmLayoutView view = { .width = 800, .height = 600, .radius = 10, .taken = &bar,
-                        .n_taken = 1 };
+  WmLayoutView view = {
+    .width = 800, .height = 600, .radius = 10, .taken = &bar, .n_taken = 1
+  };
   WmLayoutMark mark = { .severity = WM_SEVERITY_REPAIR, .points = &tip, .n_points = 1 };
 
   g_assert_cmpint (wm_mark_layout (&mark, 1, &view), ==, 0);
@@ -298,7 +305,7 @@ test_speed (void)
   double seconds;
 
   make_scene (&scene, rand, 60, TRUE);
-  scene.view = (WmLayoutView){ .width = 2500, .height = 1500, .radius = 13 };
+  scene.view = (WmLayoutView) { .width = 2500, .height = 1500, .radius = 13 };
   g_test_timer_start ();
   for (int i = 0; i < 10; i++)
     wm_mark_layout (scene.marks, 60, &scene.view);

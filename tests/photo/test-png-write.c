@@ -107,7 +107,8 @@ test_notes (void)
                                          .description = "Öse geschwächt, 0,52 ± 0,02 mm",
                                          .comment = "checked",
                                          .has_created = TRUE,
-                                         .created_us = G_GINT64_CONSTANT (1773481166000000),
+                                         .created_us =
+                                             G_GINT64_CONSTANT (1773481166000000),
                                          .mm_per_px = 0.0125 } };
   g_autofree char *chunks = NULL;
   g_autofree char *software = NULL;
@@ -151,16 +152,14 @@ test_physical_scale (void)
   {
     double mm_per_px;
     guint8 chunk[21];
-  } cases[]
-    = { { 1000.0 / 11811,
-          { 0, 0, 0, 9, 'p', 'H', 'Y', 's', 0, 0, 0x2e, 0x23, 0, 0, 0x2e, 0x23, 1, 0x78,
-            0xa5, 0x3f, 0x76 } },
-        { 0.0125,
-          { 0, 0, 0, 9, 'p', 'H', 'Y', 's', 0, 1, 0x38, 0x80, 0, 1, 0x38, 0x80, 1, 0x0a,
-            0xb4, 0xa2, 0xd1 } },
-        { 1000.0 / 3780,
-          { 0, 0, 0, 9, 'p', 'H', 'Y', 's', 0, 0, 0x0e, 0xc4, 0, 0, 0x0e, 0xc4, 1, 0x95,
-            0x2b, 0x0e, 0x1b } } };
+  } cases[] = {
+    { 1000.0 / 11811, { 0,    0, 0, 9,    'p',  'H', 'Y',  's',  0,    0,   0x2e,
+                        0x23, 0, 0, 0x2e, 0x23, 1,   0x78, 0xa5, 0x3f, 0x76 } },
+    { 0.0125, { 0,    0, 0, 9,    'p',  'H', 'Y',  's',  0,    1,   0x38,
+                0x80, 0, 1, 0x38, 0x80, 1,   0x0a, 0xb4, 0xa2, 0xd1 } },
+    { 1000.0 / 3780, { 0,    0, 0, 9,    'p',  'H', 'Y',  's',  0,    0,   0x0e,
+                       0xc4, 0, 0, 0x0e, 0xc4, 1,   0x95, 0x2b, 0x0e, 0x1b } }
+  };
   g_autoptr (WmPixels) pixels = wm_pixels_new (5, 4);
 
   for (gsize i = 0; i < G_N_ELEMENTS (cases); i++)
@@ -206,16 +205,26 @@ test_marks (void)
 {
   WmPoint spot = { 300, 511 };
   WmPoint line[] = { { 500, 200 }, { 520, 800 } };
-  WmPictureMark marks[] = { { .severity = WM_SEVERITY_REPAIR, .points = &spot,
-                              .n_points = 1, .number = 1, .is_pinned = TRUE,
+  WmPictureMark marks[] = { { .severity = WM_SEVERITY_REPAIR,
+                              .points = &spot,
+                              .n_points = 1,
+                              .number = 1,
+                              .is_pinned = TRUE,
                               .disc = { 300, 512 } },
-                            { .severity = WM_SEVERITY_WATCH, .shape = WM_SHAPE_LINE,
-                              .points = line, .n_points = 2, .number = 2 } };
+                            { .severity = WM_SEVERITY_WATCH,
+                              .shape = WM_SHAPE_LINE,
+                              .points = line,
+                              .n_points = 2,
+                              .number = 2 } };
   WmPictureOptions options = { .marks = marks, .n_marks = 2, .radius = 40 };
   g_autoptr (WmPixels) marked = NULL;
   g_autoptr (WmPixels) plain = NULL;
-  WmMarkLook look = { .severity = WM_SEVERITY_REPAIR, .points = &spot, .n_points = 1,
-                      .number = 1, .disc = { 300, 512 }, .radius = 40 };
+  WmMarkLook look = { .severity = WM_SEVERITY_REPAIR,
+                      .points = &spot,
+                      .n_points = 1,
+                      .number = 1,
+                      .disc = { 300, 512 },
+                      .radius = 40 };
   WmMarkStyle style;
   cairo_surface_t *surface;
   cairo_t *cr;
@@ -251,8 +260,9 @@ static void
 test_grey (void)
 {
   WmPoint spot = { 100, 100 };
-  WmPictureMark mark = { .severity = WM_SEVERITY_REPAIR, .points = &spot, .n_points = 1,
-                         .number = 1 };
+  WmPictureMark mark = {
+    .severity = WM_SEVERITY_REPAIR, .points = &spot, .n_points = 1, .number = 1
+  };
   WmPictureOptions options = { .marks = &mark, .n_marks = 1, .grey = TRUE };
   g_autoptr (WmPixels) out = NULL;
 
@@ -287,15 +297,13 @@ test_failures (void)
   g_clear_error (&error);
 
   corpus_write ("bad.jpg", "no picture", 10);
-  g_assert_false (wm_picture_write_png (corpus_path ("bad.jpg"),
-                                        corpus_path ("target/out.png"), &options, NULL,
-                                        &error));
+  g_assert_false (wm_picture_write_png (
+      corpus_path ("bad.jpg"), corpus_path ("target/out.png"), &options, NULL, &error));
   g_assert_error (error, WM_PHOTO_ERROR, WM_PHOTO_ERROR_NOT_A_PICTURE);
   g_clear_error (&error);
 
-  g_assert_false (wm_picture_write_png (corpus_path ("ok.jpg"),
-                                        corpus_path ("nowhere/out.png"), &options, NULL,
-                                        &error));
+  g_assert_false (wm_picture_write_png (
+      corpus_path ("ok.jpg"), corpus_path ("nowhere/out.png"), &options, NULL, &error));
   g_assert_error (error, WM_PHOTO_ERROR, WM_PHOTO_ERROR_NOT_FOUND);
   g_assert_nonnull (strstr (error->message, "out.png"));
   g_clear_error (&error);

@@ -51,9 +51,9 @@ test_formats (void)
   {
     const char *name;
     WmPhotoFormat format;
-  } files[] = { { "a.jpg", WM_PHOTO_JPEG },   { "a.png", WM_PHOTO_PNG },
-                { "a.tif", WM_PHOTO_TIFF },   { "a.webp", WM_PHOTO_WEBP },
-                { "a.heic", WM_PHOTO_HEIC },  { "a.avif", WM_PHOTO_AVIF } };
+  } files[] = { { "a.jpg", WM_PHOTO_JPEG },  { "a.png", WM_PHOTO_PNG },
+                { "a.tif", WM_PHOTO_TIFF },  { "a.webp", WM_PHOTO_WEBP },
+                { "a.heic", WM_PHOTO_HEIC }, { "a.avif", WM_PHOTO_AVIF } };
 
   for (gsize i = 0; i < G_N_ELEMENTS (files); i++)
     {
@@ -215,8 +215,8 @@ test_wrong_ending (void)
 static void
 test_truncated (void)
 {
-  static const char *const names[] = { "t.jpg", "p.jpg", "t.png", "t.tif", "t.webp",
-                                       "t.heic" };
+  static const char *const names[] = { "t.jpg", "p.jpg",  "t.png",
+                                       "t.tif", "t.webp", "t.heic" };
   static const double parts[] = { 0.3, 0.6, 0.95 };
 
   for (gsize i = 0; i < G_N_ELEMENTS (names); i++)
@@ -236,10 +236,10 @@ test_truncated (void)
           corpus_write ("cut.jpg", bytes, (gsize)((double)length * parts[p]));
           g_test_message ("%s cut at %g", names[i], parts[p]);
           g_assert_false (wm_photo_check_whole (corpus_path ("cut.jpg"), NULL, &error));
-          g_assert_true (g_error_matches (error, WM_PHOTO_ERROR, WM_PHOTO_ERROR_TRUNCATED)
-                         || (i > 2
-                             && g_error_matches (error, WM_PHOTO_ERROR,
-                                                 WM_PHOTO_ERROR_LYING)));
+          g_assert_true (
+              g_error_matches (error, WM_PHOTO_ERROR, WM_PHOTO_ERROR_TRUNCATED)
+              || (i > 2
+                  && g_error_matches (error, WM_PHOTO_ERROR, WM_PHOTO_ERROR_LYING)));
           g_assert_nonnull (strstr (error->message, "cut.jpg"));
         }
     }
@@ -308,13 +308,14 @@ static void
 test_too_large (void)
 {
   corpus_run (
-    "python3 -c \"import zlib, struct\n"
-    "def chunk (t, b):\n"
-    "  return struct.pack ('>I', len (b)) + t + b + struct.pack ('>I', zlib.crc32 (t + b))\n"
-    "rows = zlib.compress (bytes ((40000 // 8 + 1) * 20000), 9)\n"
-    "open ('bomb.png', 'wb').write (bytes ([137]) + b'PNG\\r\\n' + bytes ([26, 10])\n"
-    "  + chunk (b'IHDR', struct.pack ('>IIBBBBB', 40000, 20000, 1, 0, 0, 0, 0))\n"
-    "  + chunk (b'IDAT', rows) + chunk (b'IEND', b''))\"");
+      "python3 -c \"import zlib, struct\n"
+      "def chunk (t, b):\n"
+      "  return struct.pack ('>I', len (b)) + t + b + struct.pack ('>I', zlib.crc32 (t + "
+      "b))\n"
+      "rows = zlib.compress (bytes ((40000 // 8 + 1) * 20000), 9)\n"
+      "open ('bomb.png', 'wb').write (bytes ([137]) + b'PNG\\r\\n' + bytes ([26, 10])\n"
+      "  + chunk (b'IHDR', struct.pack ('>IIBBBBB', 40000, 20000, 1, 0, 0, 0, 0))\n"
+      "  + chunk (b'IDAT', rows) + chunk (b'IEND', b''))\"");
   corpus_run ("pngcheck -q bomb.png");
   assert_refused ("bomb.png", "bomb.png", WM_PHOTO_ERROR_TOO_LARGE, FALSE);
 }
@@ -322,9 +323,10 @@ test_too_large (void)
 static void
 test_names (void)
 {
-  static const char *const names[] = { "with space.jpg", "two\nlines.jpg", "-rf.jpg",
-                                       "not\377utf8.jpg", "emoji💍.jpg",
-                                       "quote'\"$(x).jpg", "opt[page=2].jpg" };
+  static const char *const names[] = { "with space.jpg", "two\nlines.jpg",
+                                       "-rf.jpg",        "not\377utf8.jpg",
+                                       "emoji💍.jpg",     "quote'\"$(x).jpg",
+                                       "opt[page=2].jpg" };
 
   corpus_make_scene ("plain.jpg", 32, 24, "");
   for (gsize i = 0; i < G_N_ELEMENTS (names); i++)

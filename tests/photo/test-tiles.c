@@ -16,16 +16,16 @@
 #include <string.h>
 #include <sys/stat.h>
 
-static const char hash[]
-  = "00112233445566778899aabbccddeeff00112233445566778899aabbccddeeff";
+static const char hash[] =
+    "00112233445566778899aabbccddeeff00112233445566778899aabbccddeeff";
 
 static WmTileStore *
 open_store (const char *name, const char *cache)
 {
   g_autoptr (GError) error = NULL;
-  WmTileStore *store = wm_tile_store_new (corpus_path (name), cache != NULL ? hash : NULL,
-                                          cache != NULL ? corpus_path (cache) : NULL,
-                                          &error);
+  WmTileStore *store =
+      wm_tile_store_new (corpus_path (name), cache != NULL ? hash : NULL,
+                         cache != NULL ? corpus_path (cache) : NULL, &error);
 
   g_assert_no_error (error);
   return store;
@@ -35,8 +35,8 @@ open_store (const char *name, const char *cache)
 static void
 assert_same_pixels (WmTileStore *store, const char *name)
 {
-  g_autoptr (WmPixels) whole = wm_photo_load_fit (corpus_path (name), 65535, 65535, NULL,
-                                                  NULL);
+  g_autoptr (WmPixels) whole =
+      wm_photo_load_fit (corpus_path (name), 65535, 65535, NULL, NULL);
   int width, height, seen = 0;
 
   wm_tile_store_get_level_size (store, 0, &width, &height);
@@ -47,8 +47,8 @@ assert_same_pixels (WmTileStore *store, const char *name)
     for (int column = 0; column * WM_TILE < width; column++, seen++)
       {
         g_autoptr (GError) error = NULL;
-        g_autoptr (WmPixels) tile = wm_tile_store_get_now (store, 0, column, row, NULL,
-                                                           &error);
+        g_autoptr (WmPixels) tile =
+            wm_tile_store_get_now (store, 0, column, row, NULL, &error);
 
         g_assert_no_error (error);
         g_assert_cmpint (tile->width, ==, MIN (WM_TILE, width - column * WM_TILE));
@@ -56,7 +56,7 @@ assert_same_pixels (WmTileStore *store, const char *name)
         for (int y = 0; y < tile->height; y++)
           if (memcmp (tile->data + y * tile->stride,
                       whole->data + (gsize)(row * WM_TILE + y) * whole->stride
-                        + (gsize)column * WM_TILE * 4,
+                          + (gsize)column * WM_TILE * 4,
                       tile->stride)
               != 0)
             g_error ("%s: tile %d, %d differs in its row %d", name, column, row, y);
@@ -77,7 +77,8 @@ make_large (const char *name, const char *options)
                 "-draw 'line 3400,33 20,2200' base.ppm && "
                 "convert base.ppm -sample 2203x1571! small.ppm");
   corpus_run ("convert %s %s %s", is_jpeg ? "base.ppm" : "small.ppm",
-              is_jpeg || g_str_has_suffix (name, ".webp") ? options : "-quality 10", name);
+              is_jpeg || g_str_has_suffix (name, ".webp") ? options : "-quality 10",
+              name);
 }
 
 static void
