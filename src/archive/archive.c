@@ -24,7 +24,7 @@ enum
 
 static guint signals[N_SIGNALS];
 
-/* ---- connections ------------------------------------------------------------------ */
+/* ---- connections -------------------------------------------------------- */
 
 gboolean
 wm_archive_take_reader (WmArchive *self, WmReader *out_reader, GError **error)
@@ -86,7 +86,7 @@ wm_archive_unlock_writer (WmArchive *self)
   g_mutex_unlock (&self->write_lock);
 }
 
-/* ---- telling and answering --------------------------------------------------------- */
+/* ---- telling and answering ---------------------------------------------- */
 
 typedef struct
 {
@@ -231,7 +231,7 @@ wm_archive_answer (WmArchive *self, GTask *task, char *text, GError *error)
   call_in_context (self, on_answer, job, (GDestroyNotify) free_answer);
 }
 
-/* ---- opening and closing ------------------------------------------------------------ */
+/* ---- opening and closing ------------------------------------------------ */
 
 char *
 wm_archive_default_folder (void)

@@ -53,7 +53,7 @@ gboolean wm_archive_is_read_only (WmArchive *self);
  * beside the keys. Any thread may read @trade. NULL: keys only. */
 void wm_archive_set_trade (WmArchive *self, WmTrade *trade);
 
-/* ---- edits ---------------------------------------------------------------- */
+/* ---- edits -------------------------------------------------------------- */
 
 /* What an edit, undo or redo changed: handed to "changed" handlers as
  *   void handler (WmArchive *, const WmChange *, gpointer)
@@ -104,7 +104,7 @@ char *wm_archive_undo_finish (WmArchive *self, GAsyncResult *result, GError **er
 char *wm_archive_peek_undo (WmArchive *self, const WmId *piece_id);
 char *wm_archive_peek_redo (WmArchive *self, const WmId *piece_id);
 
-/* ---- reading -------------------------------------------------------------- */
+/* ---- reading ------------------------------------------------------------ */
 
 /* Returns: (transfer full): a WmPiece, WmVisit ... of @kind; NOT_FOUND */
 gpointer wm_archive_get (WmArchive *self, WmKind kind, const WmId *id, GError **error);
@@ -139,7 +139,7 @@ gboolean wm_archive_put_setting (WmArchive *self, WmEdit *edit, const char *name
  * gaps allowed. Caller frees. */
 char *wm_archive_take_number (WmArchive *self, int year, GError **error);
 
-/* ---- the list of pieces --------------------------------------------------- */
+/* ---- the list of pieces ------------------------------------------------- */
 
 typedef enum
 {
@@ -188,7 +188,7 @@ GPtrArray *wm_archive_search (WmArchive *self, const char *words, WmPieces which
 /* How many there are in all. */
 gint64 wm_archive_count (WmArchive *self, WmPieces which, const char *due_by);
 
-/* ---- history -------------------------------------------------------------- */
+/* ---- history ------------------------------------------------------------ */
 
 typedef struct
 {
@@ -201,7 +201,7 @@ typedef struct
 /* What was done to a piece, oldest first. (transfer full) (element-type WmEvent) */
 GPtrArray *wm_archive_list_events (WmArchive *self, const WmId *piece_id, GError **error);
 
-/* ---- photos --------------------------------------------------------------- */
+/* ---- photos ------------------------------------------------------------- */
 
 /**
  * wm_archive_store_photo:
@@ -222,7 +222,7 @@ gboolean wm_archive_store_photo (WmArchive *self, const char *path, const char *
 char *wm_archive_photo_path (WmArchive *self, WmPhoto *photo);
 char *wm_archive_photo_path_for (WmArchive *self, const char *sha256, const char *format);
 
-/* ---- proving -------------------------------------------------------------- */
+/* ---- proving ------------------------------------------------------------ */
 
 typedef struct
 {

@@ -83,7 +83,7 @@ end_part (Audit *self)
   self->done += self->share;
 }
 
-/* ---- the database ------------------------------------------------------------------ */
+/* ---- the database ------------------------------------------------------- */
 
 static void
 check_pages (Audit *self)
@@ -139,7 +139,7 @@ check_words (Audit *self)
   take_error (self, error, "index of words");
 }
 
-/* ---- rows against the log ----------------------------------------------------------- */
+/* ---- rows against the log ----------------------------------------------- */
 
 /* The last word of the log on a row, and how the row is. */
 static void
@@ -216,7 +216,7 @@ check_rows (Audit *self)
   return TRUE;
 }
 
-/* ---- the list of pieces --------------------------------------------------------------- */
+/* ---- the list of pieces ------------------------------------------------- */
 
 static gboolean
 check_lines (Audit *self)
@@ -256,7 +256,7 @@ check_lines (Audit *self)
   return !g_cancellable_is_cancelled (self->cancellable);
 }
 
-/* ---- photos ------------------------------------------------------------------------------ */
+/* ---- photos ------------------------------------------------------------- */
 
 static void
 check_photo (Audit *self, const char *sha256, const char *format, gint64 byte_size)
@@ -332,7 +332,7 @@ count_strays (Audit *self, const char *folder, GHashTable *named)
     }
 }
 
-/* ---- all of it ------------------------------------------------------------------------------ */
+/* ---- all of it ---------------------------------------------------------- */
 
 static gboolean
 check_all (Audit *self)

@@ -27,7 +27,7 @@ struct _WmStatement
   int bind_code;
 };
 
-/* ---- errors ----------------------------------------------------------------- */
+/* ---- errors ------------------------------------------------------------- */
 
 static WmArchiveError
 code_of_system (int system_errno, WmArchiveError otherwise)
@@ -101,7 +101,7 @@ wm_database_set_error (WmDatabase *self, int code, GError **error)
                system_errno != 0 ? g_strerror (system_errno) : "");
 }
 
-/* ---- connection -------------------------------------------------------------- */
+/* ---- connection --------------------------------------------------------- */
 
 static void
 finalize_stmt (gpointer stmt)
@@ -283,7 +283,7 @@ wm_database_roll_back (WmDatabase *self)
     run_short (self, "ROLLBACK", NULL);
 }
 
-/* ---- statements -------------------------------------------------------------- */
+/* ---- statements --------------------------------------------------------- */
 
 WmStatement *
 wm_database_prepare (WmDatabase *self, const char *sql, GError **error)

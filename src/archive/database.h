@@ -56,7 +56,8 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (WmStatement, wm_statement_free)
 
 /* Places count from 1. A failed bind is kept and told by the next run. */
 void wm_statement_bind_int64 (WmStatement *self, int place, gint64 value);
-void wm_statement_bind_double (WmStatement *self, int place, double value); /* NaN: NULL */
+/* NaN: NULL */
+void wm_statement_bind_double (WmStatement *self, int place, double value);
 void wm_statement_bind_text (WmStatement *self, int place, const char *text);
 void wm_statement_bind_id (WmStatement *self, int place, const WmId *id); /* none: NULL */
 
@@ -71,5 +72,6 @@ void wm_statement_rewind (WmStatement *self);
 gboolean wm_statement_is_null (WmStatement *self, int column);
 gint64 wm_statement_get_int64 (WmStatement *self, int column);
 double wm_statement_get_double (WmStatement *self, int column); /* NULL: NaN */
-const char *wm_statement_get_text (WmStatement *self, int column); /* until the next row */
+/* Valid until the next row. */
+const char *wm_statement_get_text (WmStatement *self, int column);
 WmId wm_statement_get_id (WmStatement *self, int column); /* NULL: none */

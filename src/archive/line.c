@@ -49,7 +49,7 @@ line_clear (Line *line)
 
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (Line, line_clear)
 
-/* ---- made from the records ---------------------------------------------------- */
+/* ---- made from the records ---------------------------------------------- */
 
 static gint64
 get_int (WmStatement *statement, int column)
@@ -173,7 +173,7 @@ make_line (WmDatabase *db, WmPiece *piece, Line *line, GError **error)
              && make_photo (db, piece_id, line, error));
 }
 
-/* ---- as it is kept -------------------------------------------------------------- */
+/* ---- as it is kept ------------------------------------------------------ */
 
 static gboolean
 load_line (WmDatabase *db, const WmId *piece_id, Line *line, GError **error)
@@ -378,7 +378,7 @@ wm_line_compare (WmDatabase *db, const WmId *piece_id, GError **error)
              : NULL;
 }
 
-/* ---- which lines a change touches ----------------------------------------------- */
+/* ---- which lines a change touches --------------------------------------- */
 
 static void
 add_id (GHashTable *ids, const WmId *id)

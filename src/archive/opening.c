@@ -11,7 +11,7 @@
 #include "archive/folder.h"
 #include "archive/schema.h"
 
-/* ---- creating ---------------------------------------------------------------------- */
+/* ---- creating ----------------------------------------------------------- */
 
 static gboolean
 make_folder (const char *path, GError **error)
@@ -70,7 +70,7 @@ create (WmArchive *self, GError **error)
   return wm_folder_sync (self->folder, error);
 }
 
-/* ---- migrating --------------------------------------------------------------------- */
+/* ---- migrating ---------------------------------------------------------- */
 
 static gboolean
 set_aside (const char *archive_folder, WmDatabase *db, gint64 version, GError **error)
@@ -111,7 +111,7 @@ wm_opening_bring_up_to_date (const char *folder, WmDatabase *db,
          && wm_schema_upgrade (db, get_file, newest, error);
 }
 
-/* ---- opening ------------------------------------------------------------------------ */
+/* ---- opening ------------------------------------------------------------ */
 
 static gboolean
 check_schema (WmArchive *self, WmDatabase *db, GError **error)
@@ -202,7 +202,7 @@ wm_opening_take (WmArchive *self, WmArchiveMode mode, GError **error)
   return TRUE;
 }
 
-/* ---- looking ------------------------------------------------------------------------- */
+/* ---- looking ------------------------------------------------------------ */
 
 static gboolean
 has_log (WmArchive *self)
@@ -291,7 +291,8 @@ read_version (WmArchive *self, gint64 *out_version, GError **error)
   g_auto (WmReader) reader = { NULL };
 
   return wm_archive_take_reader (self, &reader, error)
-         && wm_database_read_number (reader.db, "PRAGMA user_version", out_version, error);
+         && wm_database_read_number (reader.db, "PRAGMA user_version", out_version,
+                                     error);
 }
 
 gboolean

@@ -133,7 +133,7 @@ wm_photo_file_hash (const char *path, gint64 *out_byte_size, GCancellable *cance
   return sha256;
 }
 
-/* ---- storing ------------------------------------------------------------------------ */
+/* ---- storing ------------------------------------------------------------ */
 
 /* Lets nothing out of the photos folder. */
 static gboolean

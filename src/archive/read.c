@@ -137,14 +137,15 @@ wm_archive_find_piece (WmArchive *self, const char *number, GError **error)
     return NULL;
   /* What is not a number of ours may still be one that came with a bundle. */
   wm_number_parse (valid, NULL, NULL, &written, &problem);
-  piece = find_by_text (reader.db, WM_KIND_PIECE, "SELECT id FROM piece WHERE number = ?1",
-                        written != NULL ? written : valid, error);
+  piece =
+      find_by_text (reader.db, WM_KIND_PIECE, "SELECT id FROM piece WHERE number = ?1",
+                    written != NULL ? written : valid, error);
   if (piece == NULL && problem != NULL)
     g_prefix_error (error, "%s: ", problem->message);
   return (WmPiece *) piece;
 }
 
-/* ---- settings ------------------------------------------------------------------------ */
+/* ---- settings ----------------------------------------------------------- */
 
 static WmSetting *
 find_setting (WmDatabase *db, const char *name, GError **error)
@@ -192,15 +193,15 @@ wm_archive_put_setting (WmArchive *self, WmEdit *edit, const char *name,
   return TRUE;
 }
 
-/* ---- piece numbers --------------------------------------------------------------------- */
+/* ---- piece numbers ------------------------------------------------------ */
 
 /* Running numbers of this workstation: "first-last", or all there are. */
 static void
 read_block (WmDatabase *db, guint *out_first, guint *out_last)
 {
   g_autoptr (WmSetting) setting = find_setting (db, WM_SETTING_NUMBER_BLOCK, NULL);
-  g_auto (GStrv) ends
-      = g_strsplit (setting != NULL && setting->value != NULL ? setting->value : "", "-", 2);
+  g_auto (GStrv) ends = g_strsplit (
+      setting != NULL && setting->value != NULL ? setting->value : "", "-", 2);
   guint64 first;
   guint64 last;
 

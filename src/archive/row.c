@@ -13,7 +13,7 @@ wm_row_clear (WmRow *row)
   g_clear_object (&row->record);
 }
 
-/* ---- the SQL of each kind, made once ----------------------------------------- */
+/* ---- the SQL of each kind, made once ------------------------------------ */
 
 static char *
 make_select (const WmKindInfo *info)
@@ -96,7 +96,7 @@ get_sql (WmKind kind)
   return &all[kind];
 }
 
-/* ---- reading ------------------------------------------------------------------ */
+/* ---- reading ------------------------------------------------------------ */
 
 static void
 read_field (WmStatement *statement, int column, WmRecord *record, const WmField *field)
@@ -190,7 +190,7 @@ wm_row_list (WmDatabase *db, WmKind kind, const char *tail, const WmId *id,
   return NULL;
 }
 
-/* ---- writing ------------------------------------------------------------------ */
+/* ---- writing ------------------------------------------------------------ */
 
 gboolean
 wm_row_check (WmRecord *record, GError **error)

@@ -95,7 +95,8 @@ wm_schema_set_aside (WmDatabase *db, const char *path, GError **error)
                                 wm_database_get_handle (db), "main");
   if (backup == NULL)
     {
-      wm_database_set_error (copy, sqlite3_errcode (wm_database_get_handle (copy)), error);
+      wm_database_set_error (copy, sqlite3_errcode (wm_database_get_handle (copy)),
+                             error);
       return FALSE;
     }
   sqlite3_backup_step (backup, -1);
@@ -106,7 +107,7 @@ wm_schema_set_aside (WmDatabase *db, const char *path, GError **error)
   return FALSE;
 }
 
-/* ---- is the schema ours? --------------------------------------------------------- */
+/* ---- is the schema ours? ------------------------------------------------ */
 
 /* type and name -> SQL */
 static GHashTable *

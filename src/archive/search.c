@@ -46,7 +46,7 @@ wm_piece_row_init (WmPieceRow *self)
 {
 }
 
-/* ---- the queries -------------------------------------------------------------------- */
+/* ---- the queries -------------------------------------------------------- */
 
 #define COLUMNS                                                                          \
   "SELECT l.piece_id, l.number, l.type, l.owner_name, l.description, l.severity,"        \

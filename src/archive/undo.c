@@ -260,7 +260,7 @@ wm_archive_redo (WmArchive *self, const WmId *piece_id, const WmId *by, char **o
   return step_now (self, REDO, piece_id, by, out_label, error);
 }
 
-/* ---- on the archive's own thread -------------------------------------------------- */
+/* ---- on the archive's own thread ---------------------------------------- */
 
 typedef struct
 {
@@ -317,7 +317,7 @@ wm_archive_undo_finish (WmArchive *self, GAsyncResult *result, GError **error)
   return g_task_propagate_pointer (G_TASK (result), error);
 }
 
-/* ---- what would be undone ----------------------------------------------------------- */
+/* ---- what would be undone ----------------------------------------------- */
 
 static char *
 peek (WmArchive *self, Direction direction, const WmId *piece_id)

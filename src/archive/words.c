@@ -208,7 +208,7 @@ wm_words_remove (WmDatabase *db, gint64 place, GError **error)
   return wm_statement_run (remove, error);
 }
 
-/* ---- what was typed --------------------------------------------------------------- */
+/* ---- what was typed ----------------------------------------------------- */
 
 /* A letter, digit or accent, as FTS5's unicode61 counts them. */
 static gboolean

@@ -49,7 +49,7 @@ wm_call_wants_json (WmCall *call)
   return wm_call_get_option (call, "json") != NULL;
 }
 
-/* ---- the archive and the tables ------------------------------------------------------- */
+/* ---- the archive and the tables ----------------------------------------- */
 
 WmArchive *
 wm_call_open_archive (WmCall *call, WmArchiveMode mode)
@@ -88,12 +88,14 @@ wm_call_find_piece (WmCall *call, WmArchive *archive, const char *number)
   g_autoptr (GError) error = NULL;
   WmPiece *piece = wm_archive_find_piece (archive, number, &error);
 
-  if (piece == NULL && g_error_matches (error, WM_ARCHIVE_ERROR, WM_ARCHIVE_ERROR_NOT_FOUND))
+  if (piece == NULL
+      && g_error_matches (error, WM_ARCHIVE_ERROR, WM_ARCHIVE_ERROR_NOT_FOUND))
     {
       g_autofree char *shown = wm_shown_path (number);
 
       wm_call_fail (call,
-                    _("There is no piece %s in this archive. “wearmark pieces” lists all."),
+                    _("There is no piece %s in this archive. “wearmark pieces” lists"
+                      " all."),
                     shown);
     }
   else if (piece == NULL)
@@ -103,7 +105,7 @@ wm_call_find_piece (WmCall *call, WmArchive *archive, const char *number)
   return piece;
 }
 
-/* ---- out ------------------------------------------------------------------------------ */
+/* ---- out ---------------------------------------------------------------- */
 
 void
 wm_call_print (WmCall *call, const char *format, ...)
@@ -178,7 +180,7 @@ wm_call_misused (WmCall *call, const char *format, ...)
   return WM_EXIT_USAGE;
 }
 
-/* ---- in ------------------------------------------------------------------------------- */
+/* ---- in ----------------------------------------------------------------- */
 
 gboolean
 wm_parse_numbers (const char *text, guint n, double *out_numbers)

@@ -28,7 +28,7 @@ find_verb (const char *name)
   return NULL;
 }
 
-/* ---- help ------------------------------------------------------------------------- */
+/* ---- help --------------------------------------------------------------- */
 
 static void
 print_options (WmCall *call, const WmVerbOption *options)
@@ -85,7 +85,7 @@ print_help (WmCall *call)
   return WM_EXIT_DONE;
 }
 
-/* ---- arguments -------------------------------------------------------------------- */
+/* ---- arguments ---------------------------------------------------------- */
 
 static const WmVerbOption *
 find_in (const WmVerbOption *options, const char *name, gsize length, char letter)

@@ -54,7 +54,7 @@ extern const guint wm_n_verbs;
  */
 int wm_command_run (int argc, char **argv, char **out_folder);
 
-/* ---- for verbs -------------------------------------------------------------------- */
+/* ---- for verbs ---------------------------------------------------------- */
 
 /* Operands in order, as bytes of the file system; NULL beyond the last. */
 const char *wm_call_get_operand (WmCall *call, guint nth);

@@ -8,7 +8,7 @@
 
 #include "command/sample.h"
 
-/* ---- reading members ------------------------------------------------------------------ */
+/* ---- reading members ---------------------------------------------------- */
 
 static JsonNode *
 find_value (JsonObject *object, const char *key)
@@ -70,7 +70,7 @@ wm_sample_find_person (WmSample *sample, const char *initials)
   return initials != NULL ? g_hash_table_lookup (sample->people, initials) : NULL;
 }
 
-/* ---- the piece -------------------------------------------------------------------------- */
+/* ---- the piece ---------------------------------------------------------- */
 
 static WmPerson *
 make_owner (JsonObject *object)

@@ -22,7 +22,7 @@ typedef struct
   gint64 n_findings;
 } Stay;
 
-/* ---- photos ----------------------------------------------------------------------------- */
+/* ---- photos ------------------------------------------------------------- */
 
 static void
 set_scale (WmPhoto *photo, JsonObject *scale)
@@ -90,7 +90,7 @@ put_photos (Stay *stay, GError **error)
   return TRUE;
 }
 
-/* ---- one check ---------------------------------------------------------------------------- */
+/* ---- one check ---------------------------------------------------------- */
 
 static gint64
 get_severity (JsonObject *object, const char *key)
@@ -148,7 +148,8 @@ put_marks (Stay *stay, WmCheck *check, JsonArray *places, WmId *out_before,
       mark->photo_id = *wm_record_get_id (WM_RECORD (photo));
       mark->check_id = *wm_record_get_id (WM_RECORD (check));
       mark->confirmed = TRUE;
-      wm_record_set_text (WM_RECORD (mark), "shape", wm_sample_get_text (object, "shape"));
+      wm_record_set_text (WM_RECORD (mark), "shape",
+                          wm_sample_get_text (object, "shape"));
       wm_record_set_text (WM_RECORD (mark), "points", points);
       wm_edit_put (stay->edit, mark);
       first = g_strcmp0 (photo->moment, WM_PHOTO_AFTER) == 0 ? out_after : out_before;
@@ -208,7 +209,8 @@ put_repair (Stay *stay, WmCheck *check, JsonObject *object)
       proof->passed = get_severity (object, "after") == WM_SEVERITY_SOUND;
       proof->tested_at_s = done_at_s;
       proof->tested_by = check->answered_by;
-      wm_record_set_text (WM_RECORD (proof), "test", wm_sample_get_text (object, "proof"));
+      wm_record_set_text (WM_RECORD (proof), "test",
+                          wm_sample_get_text (object, "proof"));
       wm_edit_put (stay->edit, proof);
     }
 }
@@ -311,7 +313,7 @@ put_checks (Stay *stay, WmPiece *piece, GError **error)
   return TRUE;
 }
 
-/* ---- the visit ------------------------------------------------------------------------------ */
+/* ---- the visit ---------------------------------------------------------- */
 
 static const WmId *
 find_person (Stay *stay, const char *key)

@@ -72,7 +72,8 @@ run (WmCall *call)
 }
 
 static const WmVerbOption verb_options[] = {
-  { "output", 'o', N_("UPRIGHT.png"), N_("write it as the window shows it: upright, sRGB") },
+  { "output", 'o', N_("UPRIGHT.png"),
+    N_("write it as the window shows it: upright, sRGB") },
   { NULL },
 };
 

@@ -203,10 +203,12 @@ choose_photo (WmCall *call, WmArchive *archive, WmPiece *piece, WmVisit *visit,
     *out_exit = wm_call_fail_with (call, error);
   else if (nth == NULL
            || !g_ascii_string_to_unsigned (nth, 10, 1, G_MAXUINT32, &number, NULL))
-    *out_exit = wm_call_misused (call, _("say which photo with --photo N, 1 for the first"));
+    *out_exit =
+        wm_call_misused (call, _("say which photo with --photo N, 1 for the first"));
   else if (number > photos->len)
-    *out_exit = wm_call_fail (call, _("This visit of %s has %u photos. Nothing was written."),
-                              piece->number, photos->len);
+    *out_exit =
+        wm_call_fail (call, _("This visit of %s has %u photos. Nothing was written."),
+                      piece->number, photos->len);
   else
     return g_object_ref (photos->pdata[number - 1]);
   return NULL;

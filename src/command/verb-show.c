@@ -65,7 +65,7 @@ load_stay (WmArchive *archive, WmVisit *visit, Stay *stay, GError **error)
   return TRUE;
 }
 
-/* ---- JSON ----------------------------------------------------------------------------- */
+/* ---- JSON --------------------------------------------------------------- */
 
 /* The rows of @list whose key @field is @id; NULL: all. */
 static void
@@ -228,7 +228,7 @@ print_json (WmCall *call, WmArchive *archive, WmPiece *piece, GPtrArray *visits,
   return TRUE;
 }
 
-/* ---- text ------------------------------------------------------------------------------ */
+/* ---- text --------------------------------------------------------------- */
 
 static char *
 format_day (gint64 time_s)
@@ -289,7 +289,8 @@ print_text (WmCall *call, WmArchive *archive, WmPiece *piece, GPtrArray *visits,
   wm_call_print (call, "%s\n", piece->number);
   print_line (call, _("Kind"), type != NULL ? wm_trade_text (type->name) : piece->type);
   print_line (call, _("Owner"), owner != NULL ? owner->name : NULL);
-  print_line (call, _("Metal"), metal != NULL ? wm_trade_text (metal->name) : piece->metal);
+  print_line (call, _("Metal"),
+              metal != NULL ? wm_trade_text (metal->name) : piece->metal);
   print_line (call, _("Description"), piece->description);
   print_line (call, _("Unlike its twins"), piece->unlike);
   for (guint i = 0; i < visits->len; i++)

@@ -101,13 +101,14 @@ run (WmCall *call)
     print_text (call, audit);
   if (audit->problems->len == 0)
     return WM_EXIT_DONE;
-  return wm_call_fail (call,
-                       ngettext ("%u problem found. Copy the folder to a safe place, then"
-                                 " bring back what is listed from your last backup.",
-                                 "%u problems found. Copy the folder to a safe place, then"
-                                 " bring back what is listed from your last backup.",
-                                 audit->problems->len),
-                       audit->problems->len);
+  return wm_call_fail (
+      call,
+      ngettext ("%u problem found. Copy the folder to a safe place, then"
+                " bring back what is listed from your last backup.",
+                "%u problems found. Copy the folder to a safe place, then"
+                " bring back what is listed from your last backup.",
+                audit->problems->len),
+      audit->problems->len);
 }
 
 const WmVerb wm_verb_verify = {

@@ -29,7 +29,8 @@ char *fixture_database (Fixture *self);
 char *fixture_file (Fixture *self, const char *name, gsize n, guint32 seed);
 
 /* Puts one record by an edit of its own. */
-void fixture_put (Fixture *self, const char *label, const WmId *piece_id, gpointer record);
+void fixture_put (Fixture *self, const char *label, const WmId *piece_id,
+                  gpointer record);
 void fixture_remove (Fixture *self, const char *label, const WmId *piece_id,
                      gpointer record);
 

@@ -34,7 +34,7 @@ typedef struct
   guint32 undone;
 } Told;
 
-/* ---- the child ---------------------------------------------------------------------- */
+/* ---- the child ---------------------------------------------------------- */
 
 typedef struct
 {
@@ -186,14 +186,14 @@ run_child (const char *folder, int pipe, gboolean tells_before, guint32 seed)
     take_in (&child);
 }
 
-/* ---- the parent ---------------------------------------------------------------------- */
+/* ---- the parent --------------------------------------------------------- */
 
 typedef struct
 {
   GArray *told;       /* of Told, all of this archive, as it came */
   guint n_told;       /* of all archives */
   guint n_missing;    /* told of and not there */
-  guint n_flipped;    /* undone though told otherwise, or the reverse: one may be under way */
+  guint n_flipped;    /* undone and told otherwise, or the reverse */
   guint n_strays;     /* in this archive: imports that were cut short */
 } Tally;
 
@@ -332,8 +332,9 @@ static void
 test_killed (void)
 {
   /* In memory an edit takes no time for the disk: more of them, cut at other places. */
-  const char *bases[] = { g_get_tmp_dir (),
-                          access ("/dev/shm", W_OK) == 0 ? "/dev/shm" : g_get_tmp_dir () };
+  const char *bases[] = { g_get_tmp_dir (), access ("/dev/shm", W_OK) == 0
+                                                ? "/dev/shm"
+                                                : g_get_tmp_dir () };
   Tally tally = { 0 };
   guint n_strays = 0;
 

@@ -251,7 +251,7 @@ test_commit_refuses (Fixture *f, gconstpointer unused)
   fixture_assert_sound (f);
 }
 
-/* ---- removal ---------------------------------------------------------------------- */
+/* ---- removal ------------------------------------------------------------ */
 
 static void
 test_remove_takes_along (Fixture *f, gconstpointer unused)
@@ -353,7 +353,7 @@ test_links_are_complete (void)
     }
 }
 
-/* ---- undo ---------------------------------------------------------------------------- */
+/* ---- undo --------------------------------------------------------------- */
 
 static void
 test_undo_order (Fixture *f, gconstpointer unused)

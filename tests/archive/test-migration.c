@@ -10,7 +10,7 @@
 #include "archive/opening.h"
 #include "archive/schema.h"
 
-/* ---- every released version, as it was written then -------------------------------- */
+/* ---- every released version, as it was written then --------------------- */
 
 static char *
 data_path (const char *name)
@@ -64,7 +64,8 @@ assert_known_contents (WmArchive *archive)
   marks = wm_archive_list_of_visit (archive, WM_KIND_MARK, fixture_id (visits->pdata[0]),
                                     NULL);
   g_assert_cmpuint (marks->len, ==, 1);
-  found = wm_archive_search (archive, "worn claw lindq", WM_PIECES_ALL, NULL, 0, 10, NULL);
+  found =
+      wm_archive_search (archive, "worn claw lindq", WM_PIECES_ALL, NULL, 0, 10, NULL);
   g_assert_cmpuint (found->len, ==, 1);
   g_assert_cmpint (((WmPieceRow *) found->pdata[0])->severity, ==, 3);
 }
@@ -105,7 +106,7 @@ test_every_version (Fixture *f, gconstpointer unused)
     }
 }
 
-/* ---- the way ------------------------------------------------------------------------ */
+/* ---- the way ------------------------------------------------------------ */
 
 static const char *
 get_good (guint version)
@@ -156,7 +157,8 @@ test_upgrade (Fixture *f, gconstpointer unused)
   old = wm_database_open (copy_path, WM_DATABASE_FROZEN, &error);
   g_assert_no_error (error);
   g_assert_cmpint (wm_database_get_number (old, "PRAGMA user_version", 0), ==, 1);
-  g_assert_cmpint (wm_database_get_number (old, "SELECT count (*) FROM person", 0), ==, 1);
+  g_assert_cmpint (wm_database_get_number (old, "SELECT count (*) FROM person", 0), ==,
+                   1);
 }
 
 /* A step that fails leaves the old version, whole. */
@@ -182,7 +184,7 @@ test_upgrade_fails (Fixture *f, gconstpointer unused)
   fixture_assert_sound (f);
 }
 
-/* ---- the schema itself ----------------------------------------------------------------- */
+/* ---- the schema itself -------------------------------------------------- */
 
 static const char *
 get_column_type (WmFieldType type)
@@ -226,8 +228,8 @@ test_schema_fits_fields (Fixture *f, gconstpointer unused)
   for (WmKind kind = 0; kind < WM_N_KINDS; kind++)
     {
       const WmKindInfo *info = wm_kind_get_info (kind);
-      g_autofree char *all
-          = g_strdup_printf ("SELECT count (*) FROM pragma_table_info ('%s')", info->name);
+      g_autofree char *all =
+          g_strdup_printf ("SELECT count (*) FROM pragma_table_info ('%s')", info->name);
 
       g_assert_cmpint (wm_database_get_number (db, all, 0), ==, info->n_fields + 5);
       for (guint i = 0; i < info->n_fields; i++)

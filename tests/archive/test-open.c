@@ -69,7 +69,7 @@ run_sql (const char *path, const char *sql)
   sqlite3_close (db);
 }
 
-/* ---- whose folder ------------------------------------------------------------------ */
+/* ---- whose folder ------------------------------------------------------- */
 
 static void
 test_not_there (Fixture *f, gconstpointer unused)
@@ -189,7 +189,7 @@ test_application_id (Fixture *f, gconstpointer unused)
   g_assert_cmpmem (bytes + 68, 4, "WMRK", 4);
 }
 
-/* ---- damage --------------------------------------------------------------------------- */
+/* ---- damage ------------------------------------------------------------- */
 
 static void
 fill (Fixture *f)
@@ -331,8 +331,8 @@ test_damaged_commit (Fixture *f, gconstpointer unused)
   fill (f);
   g_clear_object (&f->archive);
   g_assert_cmpint (sqlite3_open (path, &db), ==, SQLITE_OK);
-  sqlite3_prepare_v2 (db, "SELECT rootpage FROM sqlite_schema WHERE name = 'edit_row'", -1,
-                      &stmt, NULL);
+  sqlite3_prepare_v2 (db, "SELECT rootpage FROM sqlite_schema WHERE name = 'edit_row'",
+                      -1, &stmt, NULL);
   g_assert_cmpint (sqlite3_step (stmt), ==, SQLITE_ROW);
   root = sqlite3_column_int (stmt, 0);
   sqlite3_finalize (stmt);
@@ -366,7 +366,7 @@ test_changed_row (Fixture *f, gconstpointer unused)
                             "not as the last edit left it"));
 }
 
-/* ---- open elsewhere ---------------------------------------------------------------------- */
+/* ---- open elsewhere ----------------------------------------------------- */
 
 static void
 test_open_elsewhere (Fixture *f, gconstpointer unused)
@@ -400,8 +400,8 @@ test_open_elsewhere (Fixture *f, gconstpointer unused)
   g_assert_null (wm_archive_take_number (looking, 2026, &error));
   g_assert_error (error, WM_ARCHIVE_ERROR, WM_ARCHIVE_ERROR_READ_ONLY);
   g_clear_error (&error);
-  g_assert_false (wm_archive_store_photo (looking, file, "jpeg", NULL, &sha256, &byte_size,
-                                          &error));
+  g_assert_false (
+      wm_archive_store_photo (looking, file, "jpeg", NULL, &sha256, &byte_size, &error));
   g_assert_error (error, WM_ARCHIVE_ERROR, WM_ARCHIVE_ERROR_READ_ONLY);
 }
 
@@ -470,7 +470,7 @@ test_busy (Fixture *f, gconstpointer unused)
   g_assert_true (wm_archive_commit (f->archive, edit, &error));
 }
 
-/* ---- read-only ----------------------------------------------------------------------------- */
+/* ---- read-only ---------------------------------------------------------- */
 
 /* Gives the folder to somebody without rights and becomes them; FALSE if this user is
  * without special rights already. */

@@ -169,7 +169,7 @@ test_photo_healed (Fixture *f, gconstpointer unused)
   }
 }
 
-/* ---- numbers and settings ------------------------------------------------------------ */
+/* ---- numbers and settings ----------------------------------------------- */
 
 static void
 put_setting (Fixture *f, const char *name, const char *value)

@@ -38,7 +38,8 @@ static WmPiece *
 add_known_piece (Fixture *f)
 {
   g_autoptr (WmPerson) owner = fixture_add_person (f, "Zoë Müller-Ångström");
-  g_autoptr (WmPiece) piece = fixture_add_piece (f, "2026-0151-Q", "Ring, \"high\" crown");
+  g_autoptr (WmPiece) piece =
+      fixture_add_piece (f, "2026-0151-Q", "Ring, \"high\" crown");
   g_autoptr (WmVisit) visit = fixture_add_visit (f, piece, 1700000000);
   g_autoptr (WmCheck) check = fixture_add_check (f, visit, "Worn claw", 3);
   g_autoptr (WmStoneGroup) stones = wm_stone_group_new ();
@@ -72,10 +73,14 @@ static void
 test_words_are_harmless (Fixture *f, gconstpointer unused)
 {
   g_autoptr (WmPiece) piece = add_known_piece (f);
-  static const char *const typed[]
-      = { "\"", "\"\"", "'", "ring\"", "\"ring", "ring AND", "OR", "NOT ring", "NEAR (a, 2)",
-          "ring*", "*", "-", "number:", "number:2026", "{a b}: c", "ring^", "(", ")",
-          "a + b", "; DROP TABLE piece", "%", "\\", "\xff\xfe", "ring\xff", "—", "💍" };
+  static const char *const typed[] = {
+    "\"",       "\"\"", "'",        "ring\"",      "\"ring",
+    "ring AND", "OR",   "NOT ring", "NEAR (a, 2)", "ring*",
+    "*",        "-",    "number:",  "number:2026", "{a b}: c",
+    "ring^",    "(",    ")",        "a + b",       "; DROP TABLE piece",
+    "%",        "\\",   "\xff\xfe", "ring\xff",    "—",
+    "💍"
+  };
   g_autofree char *many = g_strnfill (100000, 'a');
   g_autoptr (GPtrArray) all = NULL;
 
@@ -138,7 +143,7 @@ test_names_of_trade (Fixture *f, gconstpointer unused)
   assert_found (f, type->name, "2026-0001-X");
 }
 
-/* ---- the rows ------------------------------------------------------------------- */
+/* ---- the rows ----------------------------------------------------------- */
 
 static const WmPieceRow *
 first (GPtrArray *rows)
@@ -253,7 +258,7 @@ test_many (Fixture *f, gconstpointer unused)
   g_assert_cmpint (wm_archive_count (f->archive, WM_PIECES_ALL, NULL), ==, 4200);
 }
 
-/* ---- query plans ----------------------------------------------------------------- */
+/* ---- query plans -------------------------------------------------------- */
 
 static char *
 explain (WmDatabase *db, const char *sql)

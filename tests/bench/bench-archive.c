@@ -40,7 +40,7 @@ get_median (GArray *values)
   return g_array_index (values, double, values->len / 2);
 }
 
-/* ---- one committed edit --------------------------------------------------------------- */
+/* ---- one committed edit ------------------------------------------------- */
 
 #define N_COMMITS 300
 /* As large as SQLite lets its log grow before it begins again. */
@@ -122,7 +122,7 @@ measure_commit (const char *folder)
                   get_median (peer), "at most 1.3");
 }
 
-/* ---- search ------------------------------------------------------------------------------ */
+/* ---- search ------------------------------------------------------------- */
 
 typedef struct
 {
@@ -136,8 +136,8 @@ static void
 search_ours (gpointer data)
 {
   Search *search = data;
-  g_autoptr (GPtrArray) rows = wm_archive_search (search->archive, search->words,
-                                                  WM_PIECES_ALL, NULL, 0, PAGE_ROWS, NULL);
+  g_autoptr (GPtrArray) rows = wm_archive_search (
+      search->archive, search->words, WM_PIECES_ALL, NULL, 0, PAGE_ROWS, NULL);
 
   search->n_rows = rows->len;
 }
@@ -239,7 +239,7 @@ measure_searches (void)
   sqlite3_close (search.db);
 }
 
-/* ---- hashing -------------------------------------------------------------------------------- */
+/* ---- hashing ------------------------------------------------------------ */
 
 #define PHOTO_BYTES (64 * 1024 * 1024)
 

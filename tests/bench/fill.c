@@ -70,9 +70,9 @@ put_visit (WmEdit *edit, WmPiece *piece, GRand *rand, gboolean is_last)
     {
       g_autoptr (WmCheck) check = wm_check_new ();
 
-      g_object_set (check, "visit-id", wm_record_get_id (WM_RECORD (visit)), "position", i,
-                    "item", "cl01", "title", "Claw tips", "fault", PICK (rand, faults),
-                    "severity", (gint64) g_rand_int_range (rand, 1, 4), NULL);
+      g_object_set (check, "visit-id", wm_record_get_id (WM_RECORD (visit)), "position",
+                    i, "item", "cl01", "title", "Claw tips", "fault", PICK (rand, faults),
+                    "severity", (gint64)g_rand_int_range (rand, 1, 4), NULL);
       wm_edit_put (edit, check);
     }
 }
@@ -85,8 +85,8 @@ put_piece (WmEdit *edit, guint nth, const WmId *owner_id, GRand *rand)
   g_autofree char *number = wm_number_make (2016 + nth % 11, 1 + nth / 11);
   const char *metal = PICK (rand, metals);
   const char *stone = PICK (rand, stones);
-  g_autofree char *description
-      = g_strdup_printf ("%s with %s, %s", PICK (rand, types), stone, PICK (rand, things));
+  g_autofree char *description =
+      g_strdup_printf ("%s with %s, %s", PICK (rand, types), stone, PICK (rand, things));
 
   g_object_set (piece, "number", number, "type", PICK (rand, types), "metal", metal,
                 "description", description, "owner-id", owner_id, NULL);

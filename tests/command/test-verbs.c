@@ -129,7 +129,7 @@ get_object (const Run *run)
   return json_node_get_object (run->json);
 }
 
-/* ---- calling ------------------------------------------------------------------------ */
+/* ---- calling ------------------------------------------------------------ */
 
 static void
 test_help (void)
@@ -182,7 +182,7 @@ test_no_archive (Fixture *f, gconstpointer unused)
   g_assert_false (g_file_test (absent, G_FILE_TEST_EXISTS));
 }
 
-/* ---- pieces and show ------------------------------------------------------------------ */
+/* ---- pieces and show ---------------------------------------------------- */
 
 static void
 test_pieces (Fixture *f, gconstpointer unused)
@@ -235,13 +235,15 @@ test_show (Fixture *f, gconstpointer unused)
   g_assert_cmpstr (json_object_get_string_member (
                        json_object_get_object_member (piece, "owner"), "name"),
                    ==, "Zoë Müller");
-  visit = json_array_get_object_element (json_object_get_array_member (piece, "visits"), 0);
+  visit =
+      json_array_get_object_element (json_object_get_array_member (piece, "visits"), 0);
   g_assert_cmpstr (json_object_get_string_member (visit, "taken_in_at"), ==,
                    "2023-11-14T22:13:20Z");
-  check = json_array_get_object_element (json_object_get_array_member (visit, "checks"), 0);
+  check =
+      json_array_get_object_element (json_object_get_array_member (visit, "checks"), 0);
   g_assert_cmpstr (json_object_get_string_member (check, "severity"), ==, "repair");
-  g_assert_cmpuint (json_array_get_length (json_object_get_array_member (piece, "history")),
-                    ==, 4);
+  g_assert_cmpuint (
+      json_array_get_length (json_object_get_array_member (piece, "history")), ==, 4);
   text = call (f, "show", "2026-0151-Q", NULL);
   assert_code (&text, 0);
   g_assert_nonnull (strstr (text.out, "Worn claw"));
@@ -250,7 +252,7 @@ test_show (Fixture *f, gconstpointer unused)
   g_assert_nonnull (strstr (wrong.err, "2026-0999-0"));
 }
 
-/* ---- verify -------------------------------------------------------------------------------- */
+/* ---- verify ------------------------------------------------------------- */
 
 static void
 test_verify (Fixture *f, gconstpointer unused)
@@ -278,7 +280,7 @@ test_verify (Fixture *f, gconstpointer unused)
                    ==, "photo-missing");
 }
 
-/* ---- photos --------------------------------------------------------------------------------- */
+/* ---- photos ------------------------------------------------------------- */
 
 static void
 test_photo (Fixture *f, gconstpointer unused)
@@ -298,7 +300,8 @@ test_photo (Fixture *f, gconstpointer unused)
   for (guint i = 0; i < G_N_ELEMENTS (keys); i++)
     g_assert_true (json_object_has_member (get_object (&run), keys[i]));
   g_assert_cmpuint (json_object_get_size (get_object (&run)), ==, G_N_ELEMENTS (keys));
-  g_assert_cmpstr (json_object_get_string_member (get_object (&run), "format"), ==, "jpeg");
+  g_assert_cmpstr (json_object_get_string_member (get_object (&run), "format"), ==,
+                   "jpeg");
   g_assert_cmpint (json_object_get_int_member (get_object (&run), "width"), ==, 1600);
   g_assert_true (g_file_get_contents (png, &bytes, &n, NULL));
   g_assert_cmpmem (bytes, 8, "\x89PNG\r\n\x1a\n", 8);
@@ -328,11 +331,11 @@ test_picture (Fixture *f, gconstpointer unused)
   const char *argv[] = { "pngcheck", "-ct7v", png, NULL };
 
   wm_archive_store_photo (f->archive, path, "jpeg", NULL, &sha256, &byte_size, NULL);
-  g_object_set (photo, "visit-id", fixture_id (visit), "moment", WM_PHOTO_BEFORE, "sha256",
-                sha256, "format", "jpeg", "width", (gint64) 800, "height", (gint64) 600,
-                "caption", "From above", "taken-at-s", (gint64) 1700000000, "scale-x1",
-                100.0, "scale-y1", 100.0, "scale-x2", 500.0, "scale-y2", 100.0, "scale-mm",
-                20.0, NULL);
+  g_object_set (photo, "visit-id", fixture_id (visit), "moment", WM_PHOTO_BEFORE,
+                "sha256", sha256, "format", "jpeg", "width", (gint64)800, "height",
+                (gint64)600, "caption", "From above", "taken-at-s", (gint64)1700000000,
+                "scale-x1", 100.0, "scale-y1", 100.0, "scale-x2", 500.0, "scale-y2",
+                100.0, "scale-mm", 20.0, NULL);
   fixture_put (f, "Photo", fixture_id (piece), photo);
   mark = fixture_add_mark (f, photo, check);
   g_clear_object (&f->archive);
@@ -362,20 +365,22 @@ test_picture (Fixture *f, gconstpointer unused)
   assert_code (&beyond, 1);
 }
 
-/* ---- sample ---------------------------------------------------------------------------------- */
+/* ---- sample ------------------------------------------------------------- */
 
-static const char pieces_json[]
-    = "{\"shop\": {\"name\": \"Lanternhouse\", \"people\": [{\"initials\": \"MH\","
-      " \"name\": \"Maren Holt\"}]}, \"pieces\": [{\"owner\": {\"name\": \"Orla\"},"
-      " \"type\": \"ring_claw\", \"metal\": \"au750y\", \"fineness\": 750,"
-      " \"declared\": {\"value\": 4200, \"currency\": \"GBP\"}, \"stones\": [{\"species\":"
-      " \"sapphire\", \"count\": 1}], \"visits\": [{\"taken_in\": \"2025-11-23T09:52+01:00\","
-      " \"by\": \"MH\", \"mass_in_g\": 5.84, \"photos\": [{\"file\": \"ring.jpg\","
-      " \"moment\": \"before\", \"view\": \"top\"}], \"checks\": [{\"item\": \"cl01\","
-      " \"severity\": \"no_wear\", \"place\": [{\"photo\": \"ring.jpg\", \"shape\": \"spot\","
-      " \"points\": [[10.5, 20]]}], \"measured\": {\"value_mm\": 0.35, \"quantity\":"
-      " \"thickness\", \"after_value_mm\": 0.9}, \"remedy\": \"Built up\", \"proof\":"
-      " \"Loupe\", \"after\": \"sound\"}]}]}]}";
+static const char pieces_json[] =
+    "{\"shop\": {\"name\": \"Lanternhouse\", \"people\": [{\"initials\": \"MH\","
+    " \"name\": \"Maren Holt\"}]}, \"pieces\": [{\"owner\": {\"name\": \"Orla\"},"
+    " \"type\": \"ring_claw\", \"metal\": \"au750y\", \"fineness\": 750,"
+    " \"declared\": {\"value\": 4200, \"currency\": \"GBP\"}, \"stones\": [{\"species\":"
+    " \"sapphire\", \"count\": 1}], \"visits\": [{\"taken_in\": "
+    "\"2025-11-23T09:52+01:00\","
+    " \"by\": \"MH\", \"mass_in_g\": 5.84, \"photos\": [{\"file\": \"ring.jpg\","
+    " \"moment\": \"before\", \"view\": \"top\"}], \"checks\": [{\"item\": \"cl01\","
+    " \"severity\": \"no_wear\", \"place\": [{\"photo\": \"ring.jpg\", \"shape\": "
+    "\"spot\","
+    " \"points\": [[10.5, 20]]}], \"measured\": {\"value_mm\": 0.35, \"quantity\":"
+    " \"thickness\", \"after_value_mm\": 0.9}, \"remedy\": \"Built up\", \"proof\":"
+    " \"Loupe\", \"after\": \"sound\"}]}]}]}";
 
 static void
 test_sample (Fixture *f, gconstpointer unused)
@@ -415,7 +420,8 @@ test_sample (Fixture *f, gconstpointer unused)
   g_assert_cmpstr (row->moment, ==, WM_MOMENT_PROOF);
   piece = wm_archive_get (f->archive, WM_KIND_PIECE, &row->piece_id, NULL);
   g_assert_cmpint (piece->declared_minor, ==, 420000);
-  visits = wm_archive_list (f->archive, WM_KIND_VISIT, "piece_id", fixture_id (piece), NULL);
+  visits =
+      wm_archive_list (f->archive, WM_KIND_VISIT, "piece_id", fixture_id (piece), NULL);
   g_assert_cmpint (((WmVisit *) visits->pdata[0])->taken_in_at_s, ==, 1763887920);
   g_assert_cmpint (((WmVisit *) visits->pdata[0])->mass_in_mg, ==, 5840);
   marks = wm_archive_list_of_visit (f->archive, WM_KIND_MARK,
