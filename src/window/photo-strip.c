@@ -286,12 +286,11 @@ get_focused (WmPhotoStrip *self, WmId *id)
  * answered check does not disturb them. */
 static char *
 describe (WmPhotoStrip *self, const char *type, const WmStripPhoto *photos,
-          guint n_photos, const WmId *current)
+          guint n_photos)
 {
   GString *text = g_string_new (type);
-  g_autofree char *current_id = current != NULL ? wm_id_to_string (current) : NULL;
 
-  g_string_append_printf (text, " %d %s\n", self->room, current_id);
+  g_string_append_printf (text, " %d\n", self->room);
   for (guint i = 0; i < n_photos; i++)
     {
       WmPhoto *photo = photos[i].photo;
@@ -304,17 +303,33 @@ describe (WmPhotoStrip *self, const char *type, const WmStripPhoto *photos,
   return g_string_free (text, FALSE);
 }
 
+static void
+show_current (WmPhotoStrip *self, const WmId *current)
+{
+  for (guint i = 0; i < self->tiles->len; i++)
+    {
+      WmPhotoTile *tile = g_ptr_array_index (self->tiles, i);
+      WmRecord *photo = WM_RECORD (wm_photo_tile_get_photo (tile));
+
+      wm_photo_tile_set_current (
+          tile, current != NULL && wm_id_equal (wm_record_get_id (photo), current));
+    }
+}
+
 void
 wm_photo_strip_show (WmPhotoStrip *self, WmArchive *archive, WmTrade *trade,
                      const char *type, const WmStripPhoto *photos, guint n_photos,
                      const WmId *current)
 {
-  g_autofree char *now = describe (self, type, photos, n_photos, current);
+  g_autofree char *now = describe (self, type, photos, n_photos);
   WmId focused;
   gboolean had_focus = get_focused (self, &focused);
 
   if (g_strcmp0 (now, self->shown) == 0)
-    return;
+    {
+      show_current (self, current);
+      return;
+    }
   g_free (self->shown);
   self->shown = g_steal_pointer (&now);
   gtk_popover_popdown (GTK_POPOVER (self->popover));

@@ -149,6 +149,23 @@ test_small_photo_is_centred (void)
 }
 
 static void
+test_fill_lets_no_edge_in (void)
+{
+  for (int turns = 0; turns < 4; turns++)
+    {
+      WmViewTransform t = make (turns, 1000, 600);
+
+      t.zoom = 1;
+      t.centre = (WmPoint) { 20, 2990 };
+      wm_view_transform_fill (&t);
+      for (int corner = 0; corner < 4; corner++)
+        g_assert_true (wm_view_transform_is_on_photo (
+            &t,
+            (WmPoint) { corner % 2 == 0 ? 0.5 : 999.5, corner / 2 == 0 ? 0.5 : 599.5 }));
+    }
+}
+
+static void
 test_turning_keeps_the_middle (void)
 {
   WmViewTransform t = make (0, 1000, 600);
@@ -193,6 +210,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/window/view-transform/zoom/anchor", test_zoom_keeps_anchor);
   g_test_add_func ("/window/view-transform/zoom/limits", test_zoom_limits);
   g_test_add_func ("/window/view-transform/pan", test_pan_follows_and_stops);
+  g_test_add_func ("/window/view-transform/fill", test_fill_lets_no_edge_in);
   g_test_add_func ("/window/view-transform/small", test_small_photo_is_centred);
   g_test_add_func ("/window/view-transform/turn", test_turning_keeps_the_middle);
   g_test_add_func ("/window/view-transform/boxes", test_boxes);

@@ -6,14 +6,13 @@
 
 #include <math.h>
 
-#include "photo/judge.h"
+#include "photo/ground.h"
 
-/* Blocks of the focus map of the preview, px of the preview: 2000 / 16 gives finer cells
- * than the grid above. */
+/* Blocks of the preview, px of the preview: 2000 / 16 gives finer cells than the grid
+ * over the view. */
 #define DETAIL_BLOCK 16
 
-/* Runs on a worker. Detail stands for metal: cloth and paper in soft focus have next
- * to none. */
+/* Runs on a worker. */
 typedef struct
 {
   WmPixels *pixels;
@@ -36,7 +35,7 @@ find_detail (GTask *task, gpointer source, gpointer data, GCancellable *cancella
 {
   DetailJob *job = data;
 
-  job->map = wm_focus_map (job->pixels, DETAIL_BLOCK, &job->columns, &job->rows);
+  job->map = wm_ground_map (job->pixels, DETAIL_BLOCK, &job->columns, &job->rows);
   g_task_return_boolean (task, job->map != NULL);
 }
 

@@ -62,7 +62,7 @@ struct _WmCanvas
   int selected_point; /* of the selected form, or -1: all of it */
   double radius;
   GPtrArray *covers; /* GtkWidget, weak by signal */
-  guint8 *detail;    /* focus map of the preview: where the metal is */
+  guint8 *detail;    /* map of the preview: where the piece lies */
   int detail_columns, detail_rows;
   gint64 discs_began_us;
   guint disc_tick;

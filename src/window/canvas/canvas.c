@@ -174,7 +174,7 @@ fit (WmCanvas *self)
   self->view.zoom = wm_view_transform_fit_zoom (&part);
   self->view.centre =
       (WmPoint) { self->box[0] + self->box[2] / 2, self->box[1] + self->box[3] / 2 };
-  wm_view_transform_keep_in_sight (&self->view);
+  wm_view_transform_fill (&self->view);
 }
 
 void

@@ -32,10 +32,10 @@ is_sideways (const WmViewTransform *self)
 /* Keeps @centre (photo px, along one axis of the photo) so that the edges of a photo
  * of @photo px stay within the slack of a view of @view px. */
 static double
-keep_axis (double centre, double photo, double view, double zoom)
+keep_axis (double centre, double photo, double view, double zoom, double slack_view)
 {
   double half = view / 2 / zoom;
-  double slack = WM_VIEW_SLACK / zoom;
+  double slack = slack_view / zoom;
 
   if (photo * zoom <= view)
     return photo / 2;
@@ -162,14 +162,28 @@ wm_view_transform_turn (WmViewTransform *self, int quarter)
   wm_view_transform_keep_in_sight (self);
 }
 
-void
-wm_view_transform_keep_in_sight (WmViewTransform *self)
+static void
+keep (WmViewTransform *self, double slack)
 {
   double along_x = is_sideways (self) ? self->view_height : self->view_width;
   double along_y = is_sideways (self) ? self->view_width : self->view_height;
 
-  self->centre.x = keep_axis (self->centre.x, self->photo_width, along_x, self->zoom);
-  self->centre.y = keep_axis (self->centre.y, self->photo_height, along_y, self->zoom);
+  self->centre.x =
+      keep_axis (self->centre.x, self->photo_width, along_x, self->zoom, slack);
+  self->centre.y =
+      keep_axis (self->centre.y, self->photo_height, along_y, self->zoom, slack);
+}
+
+void
+wm_view_transform_keep_in_sight (WmViewTransform *self)
+{
+  keep (self, WM_VIEW_SLACK);
+}
+
+void
+wm_view_transform_fill (WmViewTransform *self)
+{
+  keep (self, 0);
 }
 
 gboolean

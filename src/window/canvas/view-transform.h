@@ -74,5 +74,9 @@ void wm_view_transform_turn (WmViewTransform *self, int quarter);
  * WM_VIEW_SLACK of the view's. */
 void wm_view_transform_keep_in_sight (WmViewTransform *self);
 
+/* The same without slack: no edge comes into the view unless it must. For pictures that
+ * nobody moves. */
+void wm_view_transform_fill (WmViewTransform *self);
+
 /* Whether @view lies on the photo. */
 gboolean wm_view_transform_is_on_photo (const WmViewTransform *self, WmPoint view);
