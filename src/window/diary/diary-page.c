@@ -96,11 +96,14 @@ make_name (WmDiaryPage *self, WmPieceRow *row)
 
   gtk_label_set_xalign (GTK_LABEL (owner), 0);
   gtk_label_set_ellipsize (GTK_LABEL (owner), PANGO_ELLIPSIZE_END);
-  gtk_label_set_width_chars (GTK_LABEL (owner), 20);
+  /* The same for every line, so that the reasons stand under one another. */
+  gtk_widget_set_size_request (box, 210, -1);
   gtk_widget_add_css_class (owner, "finding");
   gtk_widget_add_css_class (owner, "row-title");
   gtk_label_set_xalign (GTK_LABEL (second), 0);
   gtk_label_set_ellipsize (GTK_LABEL (second), PANGO_ELLIPSIZE_END);
+  gtk_label_set_max_width_chars (GTK_LABEL (owner), 1);
+  gtk_label_set_max_width_chars (GTK_LABEL (second), 1);
   gtk_widget_add_css_class (second, "second-line");
   gtk_box_append (GTK_BOX (box), owner);
   gtk_box_append (GTK_BOX (box), second);
@@ -123,7 +126,7 @@ make_line (WmDiaryPage *self, WmPieceRow *row)
   GtkWidget *state = gtk_label_new (late ? _("overdue") : "");
 
   gtk_label_set_xalign (GTK_LABEL (date), 0);
-  gtk_label_set_width_chars (GTK_LABEL (date), 8);
+  gtk_label_set_width_chars (GTK_LABEL (date), 11);
   gtk_widget_add_css_class (date, "row-title");
   gtk_widget_add_css_class (date, "finding");
   gtk_label_set_xalign (GTK_LABEL (why), 0);

@@ -71,8 +71,30 @@ snapshot_scale (WmDiaryRule *self, GtkSnapshot *snapshot, const GdkRGBA *tick,
     }
 }
 
+/* The dots of "not looked at" in the colour of the text: in the mark's own dark they
+ * would be lost on a dark page. */
 static void
-snapshot_glyphs (WmDiaryRule *self, GtkSnapshot *snapshot, const GdkRGBA *tick)
+draw_glyph (cairo_t *cr, double x, int severity, const WmMarkStyle *style,
+            const GdkRGBA *text)
+{
+  cairo_pattern_t *dots;
+
+  if (severity >= WM_SEVERITY_SOUND && severity <= WM_SEVERITY_NO_WEAR)
+    {
+      wm_mark_draw_glyph (cr, x, GLYPH_Y, WM_MARK_R_CHIP + 1, severity, 0, style);
+      return;
+    }
+  cairo_push_group (cr);
+  wm_mark_draw_glyph (cr, x, GLYPH_Y, WM_MARK_R_CHIP + 1, severity, 0, style);
+  dots = cairo_pop_group (cr);
+  gdk_cairo_set_source_rgba (cr, text);
+  cairo_mask (cr, dots);
+  cairo_pattern_destroy (dots);
+}
+
+static void
+snapshot_glyphs (WmDiaryRule *self, GtkSnapshot *snapshot, const GdkRGBA *tick,
+                 const GdkRGBA *text)
 {
   int width = gtk_widget_get_width (GTK_WIDGET (self));
   graphene_rect_t bounds = GRAPHENE_RECT_INIT (0, 0, width, HEIGHT);
@@ -95,8 +117,7 @@ snapshot_glyphs (WmDiaryRule *self, GtkSnapshot *snapshot, const GdkRGBA *tick)
       cairo_move_to (cr, x, GLYPH_Y + 16);
       cairo_line_to (cr, place, RULE_Y);
       cairo_stroke (cr);
-      wm_mark_draw_glyph (cr, x, GLYPH_Y, WM_MARK_R_CHIP + 1,
-                          g_array_index (self->severities, int, i), 0, &style);
+      draw_glyph (cr, x, g_array_index (self->severities, int, i), &style, text);
     }
   cairo_destroy (cr);
 }
@@ -118,7 +139,7 @@ wm_diary_rule_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   snapshot_scale (self, snapshot, &tick, &text);
   gtk_snapshot_append_color (snapshot, &accent, &line);
   append_text (self, snapshot, _("today"), find_x (self, 0) + 8, 6, FALSE, &accent);
-  snapshot_glyphs (self, snapshot, &tick);
+  snapshot_glyphs (self, snapshot, &tick, &text);
 }
 
 static void

@@ -71,12 +71,24 @@ get_text (WmFormField *self)
   return gtk_text_buffer_get_text (buffer, &start, &end, FALSE);
 }
 
+/* A text view knows its height only after it has laid its lines out, in an idle of its
+ * own: asked before, it is one line high. */
+static gboolean
+measure_again (GtkWidget *text_view, GdkFrameClock *clock, gpointer unused)
+{
+  gtk_widget_queue_resize (text_view);
+  return G_SOURCE_REMOVE;
+}
+
 static void
 set_text (WmFormField *self, const char *text)
 {
   self->filling = TRUE;
   if (self->multiline)
-    gtk_text_buffer_set_text (gtk_text_view_get_buffer (self->text_view), text, -1);
+    {
+      gtk_text_buffer_set_text (gtk_text_view_get_buffer (self->text_view), text, -1);
+      gtk_widget_add_tick_callback (GTK_WIDGET (self->text_view), measure_again, NULL, NULL);
+    }
   else
     gtk_editable_set_text (GTK_EDITABLE (self->entry), text);
   self->filling = FALSE;

@@ -13,7 +13,7 @@
 /* A little over two pixels a point: sharp at the width the page has on the screen. */
 #define PX_PER_PT 2.0
 #define PT_PER_MM (72.0 / 25.4)
-#define PAGE_WIDTH 640
+#define PAGE_WIDTH 600
 /* Edits in quick succession make the pages once. */
 #define DELAY_MS 350
 
