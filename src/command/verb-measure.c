@@ -35,7 +35,8 @@ typedef struct
   WmRuler ruler;
   WmPlane plane;
   gboolean is_plane;
-  gboolean is_snapped;
+  gboolean wants_snap;
+  gboolean snapped[2];
   WmLie lie;
 } Measuring;
 
@@ -167,23 +168,33 @@ check_places (WmCall *call, const Measuring *m, const WmPhotoFacts *facts)
                        facts->width, facts->height);
 }
 
+/* Both ends moved to edges where there are any; without an edge an end stays as placed,
+ * as uncertain as the hand. */
 static WmExit
 snap (WmCall *call, const char *path, Measuring *m)
 {
   g_autoptr (GError) error = NULL;
-  double u_px[2] = { 0.0, 0.0 };
+  WmSnappedEnd ends[2];
   WmResult result;
 
-  if (wm_photo_snap_span (path, &m->a, &m->b, WM_EDGE_REACH_PX, u_px, &result, NULL,
+  m->wants_snap = TRUE;
+  m->u_end_px = WM_EDGE_REACH_PX * WM_EDGE_HAND_SHARE;
+  if (wm_photo_snap_span (path, m->a, m->b, WM_EDGE_REACH_PX, ends, &result, NULL,
                           &error))
     {
+      m->a = ends[0].at;
+      m->b = ends[1].at;
+      m->snapped[0] = ends[0].is_snapped;
+      m->snapped[1] = ends[1].is_snapped;
       /* One figure for both ends: the same sum of squares. */
-      m->u_end_px = hypot (u_px[0], u_px[1]) / sqrt (2.0);
-      m->is_snapped = TRUE;
-      return WM_EXIT_DONE;
+      m->u_end_px = hypot (ends[0].u_px, ends[1].u_px) / sqrt (2.0);
     }
+  else if (error != NULL)
+    return wm_call_fail_with (call, error);
+  else if (result != WM_NO_EDGE)
+    return refuse (call, result, "span");
 
-  return error != NULL ? wm_call_fail_with (call, error) : refuse (call, result, "span");
+  return WM_EXIT_DONE;
 }
 
 static void
@@ -227,7 +238,10 @@ print_json (WmCall *call, const Measuring *m, const WmLength *length, const char
   add_point (builder, m->b);
   json_builder_end_array (builder);
   json_builder_set_member_name (builder, "snapped");
-  json_builder_add_boolean_value (builder, m->is_snapped);
+  json_builder_begin_array (builder);
+  json_builder_add_boolean_value (builder, m->snapped[0]);
+  json_builder_add_boolean_value (builder, m->snapped[1]);
+  json_builder_end_array (builder);
   json_builder_set_member_name (builder, "text");
   json_builder_add_string_value (builder, text);
   json_builder_end_object (builder);
@@ -280,6 +294,11 @@ measure (WmCall *call, Measuring *m)
                  length.u_mm, length.expanded_mm);
   wm_call_print (call, _ ("from %.2f, %.2f to %.2f, %.2f px\n"), m->a.x, m->a.y, m->b.x,
                  m->b.y);
+  if (m->wants_snap && !(m->snapped[0] && m->snapped[1]))
+    wm_call_print (call, "%s\n",
+                   m->snapped[0] || m->snapped[1]
+                       ? _ ("One end has no clear edge nearby and stays as placed.")
+                       : _ ("Neither end has a clear edge nearby: both stay as placed."));
   print_warnings (call, length.warnings);
   return WM_EXIT_DONE;
 }
@@ -288,7 +307,7 @@ static WmExit
 run (WmCall *call)
 {
   const char *path = wm_call_get_operand (call, 0);
-  Measuring m = { .is_snapped = FALSE };
+  Measuring m = { .wants_snap = FALSE };
   WmExit exit_code = WM_EXIT_DONE;
   g_autoptr (WmPhotoFacts) facts = NULL;
   g_autoptr (GError) error = NULL;

@@ -11,6 +11,7 @@
 /* Lines a pixel apart on either side of the span that are averaged: noise falls to less
  * than half, and an edge 20 degrees askew is smeared by under a pixel. */
 #define LINES_EACH_SIDE 2
+#define CHANNELS 3
 
 /* Beyond the reach the filter and the height of the step still look some way out. */
 #define MARGIN_BEYOND_REACH 12.0
@@ -31,20 +32,19 @@ linear_table (void)
   return table;
 }
 
-/* Relative luminance of one pixel, 0..1 (weights of IEC 61966-2-1). */
+/* One channel of one pixel as light, 0..1; the border repeats. Channel 0 is red. */
 static double
-light_at (WmPixels *pixels, int x, int y)
+light_at (WmPixels *pixels, int x, int y, int channel)
 {
-  const double *table = linear_table ();
   const guint8 *p = pixels->data + CLAMP (y, 0, pixels->height - 1) * pixels->stride
                     + CLAMP (x, 0, pixels->width - 1) * 4;
 
-  return 0.0722 * table[p[0]] + 0.7152 * table[p[1]] + 0.2126 * table[p[2]];
+  return linear_table ()[p[2 - channel]];
 }
 
 /* Between the middles of pixels, which lie at half numbers. */
 static double
-light_between (WmPixels *pixels, double x, double y)
+light_between (WmPixels *pixels, double x, double y, int channel)
 {
   int left = (int)floor (x - 0.5);
   int top = (int)floor (y - 0.5);
@@ -52,11 +52,11 @@ light_between (WmPixels *pixels, double x, double y)
   double fy = y - 0.5 - top;
 
   return (1.0 - fy)
-             * ((1.0 - fx) * light_at (pixels, left, top)
-                + fx * light_at (pixels, left + 1, top))
+             * ((1.0 - fx) * light_at (pixels, left, top, channel)
+                + fx * light_at (pixels, left + 1, top, channel))
          + fy
-               * ((1.0 - fx) * light_at (pixels, left, top + 1)
-                  + fx * light_at (pixels, left + 1, top + 1));
+               * ((1.0 - fx) * light_at (pixels, left, top + 1, channel)
+                  + fx * light_at (pixels, left + 1, top + 1, channel));
 }
 
 double *
@@ -67,25 +67,25 @@ wm_pixels_span_profile (WmPixels *pixels, WmPoint a, WmPoint b, double margin,
   double dx = length > 0.0 ? (b.x - a.x) / length : 1.0;
   double dy = length > 0.0 ? (b.y - a.y) / length : 0.0;
   int before = (int)ceil (margin * samples_per_px);
-  double *grey;
+  double *light;
 
   *n = 2 * before + (int)ceil (length * samples_per_px) + 1;
   *start = before;
-  grey = g_new (double, *n);
+  light = g_new (double, *n *CHANNELS);
 
-  for (int i = 0; i < *n; i++)
+  for (int i = 0; i < *n * CHANNELS; i++)
     {
-      double along = (i - before) / samples_per_px;
+      double along = (i / CHANNELS - before) / samples_per_px;
       double sum = 0.0;
 
       for (int k = -LINES_EACH_SIDE; k <= LINES_EACH_SIDE; k++)
-        sum +=
-            light_between (pixels, a.x + along * dx - k * dy, a.y + along * dy + k * dx);
+        sum += light_between (pixels, a.x + along * dx - k * dy,
+                              a.y + along * dy + k * dx, i % CHANNELS);
 
-      grey[i] = sum / (2 * LINES_EACH_SIDE + 1);
+      light[i] = sum / (2 * LINES_EACH_SIDE + 1);
     }
 
-  return grey;
+  return light;
 }
 
 /* The part of the photo round the span, and where it begins. */
@@ -118,18 +118,28 @@ on_span (WmPoint a, WmPoint b, double along_px)
                      a.y + (b.y - a.y) / length * along_px };
 }
 
+static WmSnappedEnd
+end_from_edge (const WmEdge *edge, WmPoint a, WmPoint b, double start, double per_px)
+{
+  WmSnappedEnd end = { on_span (a, b, (edge->at - start) / per_px), edge->u_px,
+                       edge->u_seen_px, edge->contrast != 0.0 };
+
+  return end;
+}
+
 gboolean
-wm_photo_snap_span (const char *path, WmPoint *a, WmPoint *b, double reach_px,
-                    double u_px[2], WmResult *result, GCancellable *cancellable,
+wm_photo_snap_span (const char *path, WmPoint a, WmPoint b, double reach_px,
+                    WmSnappedEnd ends[2], WmResult *result, GCancellable *cancellable,
                     GError **error)
 {
-  double length = hypot (b->x - a->x, b->y - a->y);
+  double length = hypot (b.x - a.x, b.y - a.y);
   double margin = reach_px + MARGIN_BEYOND_REACH;
   double per_px = MIN (1.0, (WM_EDGE_MAX_SAMPLES - 8) / (length + 2.0 * margin));
   g_autoptr (WmPixels) pixels = NULL;
-  g_autofree double *grey = NULL;
-  WmPoint origin, from, to;
+  g_autofree double *light = NULL;
+  WmLightProfile profile;
   WmEdge first, second;
+  WmPoint origin;
   double start;
   int n;
 
@@ -137,23 +147,20 @@ wm_photo_snap_span (const char *path, WmPoint *a, WmPoint *b, double reach_px,
   if (*result != WM_OK)
     return FALSE;
 
-  pixels = load_round_span (path, *a, *b, margin, &origin, cancellable, error);
+  pixels = load_round_span (path, a, b, margin, &origin, cancellable, error);
   if (pixels == NULL)
     return FALSE;
 
-  from = (WmPoint) { a->x - origin.x, a->y - origin.y };
-  to = (WmPoint) { b->x - origin.x, b->y - origin.y };
-  grey = wm_pixels_span_profile (pixels, from, to, margin, per_px, &n, &start);
-  *result = wm_edge_snap_span (grey, n, per_px, start, start + length * per_px, reach_px,
-                               &first, &second, NULL);
+  light = wm_pixels_span_profile (pixels, (WmPoint) { a.x - origin.x, a.y - origin.y },
+                                  (WmPoint) { b.x - origin.x, b.y - origin.y }, margin,
+                                  per_px, &n, &start);
+  profile = (WmLightProfile) { light, n, CHANNELS, per_px };
+  *result = wm_edge_snap_span (&profile, start, start + length * per_px, reach_px, &first,
+                               &second, NULL);
   if (*result != WM_OK)
     return FALSE;
 
-  from = on_span (*a, *b, (first.at - start) / per_px);
-  to = on_span (*a, *b, (second.at - start) / per_px);
-  *a = from;
-  *b = to;
-  u_px[0] = first.u_px;
-  u_px[1] = second.u_px;
+  ends[0] = end_from_edge (&first, a, b, start, per_px);
+  ends[1] = end_from_edge (&second, a, b, start, per_px);
   return TRUE;
 }

@@ -1,4 +1,4 @@
-/* span-profile.h: the grey values along a measured span, for the edge finder
+/* span-profile.h: the light along a measured span, for the edge finder
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -18,27 +18,37 @@
  * @samples_per_px: 1, or less for a span too long for the edge finder
  * @n: (out): how many samples; @start: (out): the one at @a
  *
- * Grey proportional to light, 0..1, each the mean over five lines a pixel apart; outside
- * the picture the border repeats.
+ * Red, green and blue proportional to light, 0..1, each the mean over five lines a pixel
+ * apart; outside the picture the border repeats.
  *
- * Returns: (transfer full): @n values
+ * Returns: (transfer full): 3 times @n values, the channels of a sample together
  */
 double *wm_pixels_span_profile (WmPixels *pixels, WmPoint a, WmPoint b, double margin,
                                 double samples_per_px, int *n, double *start);
 
+/* One end of a span after snapping. */
+typedef struct
+{
+  WmPoint at;          /* photo px */
+  double u_px;         /* standard uncertainty along the span, doubt included */
+  double u_seen_px;    /* the same once a person has seen that this is the edge meant */
+  gboolean is_snapped; /* FALSE: no clear edge, as placed, as uncertain as the hand */
+} WmSnappedEnd;
+
 /**
  * wm_photo_snap_span:
  * @path: the photo
- * @a, @b: (inout): placed ends, photo px; moved to the edges on success
+ * @a, @b: placed ends, photo px
  * @reach_px: how far each end may move
- * @u_px: (out): standard uncertainty of each end along the span, px: first, second
- * @result: (out): WM_OK, or why the edge finder refused (then FALSE without an error)
+ * @ends: (out): first, second; written on TRUE only
+ * @result: (out): WM_OK, or why the edge finder refused (then FALSE without an error);
+ * WM_NO_EDGE when neither end has a clear edge
  *
  * Blocks: off the interface thread.
  *
- * Returns: TRUE when both ends were snapped; FALSE with a WM_PHOTO_ERROR when the photo
- * can not be read
+ * Returns: TRUE when at least one end was snapped; FALSE with a WM_PHOTO_ERROR when the
+ * photo can not be read
  */
-gboolean wm_photo_snap_span (const char *path, WmPoint *a, WmPoint *b, double reach_px,
-                             double u_px[2], WmResult *result, GCancellable *cancellable,
-                             GError **error);
+gboolean wm_photo_snap_span (const char *path, WmPoint a, WmPoint b, double reach_px,
+                             WmSnappedEnd ends[2], WmResult *result,
+                             GCancellable *cancellable, GError **error);

@@ -173,9 +173,10 @@ static const WmTopicOutput edge_outputs[] = {
 static WmResult
 run_edge (const WmTopicGiven *in, WmTopicAnswer *out, const char **which)
 {
+  const WmLightProfile profile = { in[0].numbers, in[0].n_rows, 1, in[2].value.value };
   WmEdge edge;
-  WmResult result = wm_edge_find (in[0].numbers, in[0].n_rows, in[2].value.value,
-                                  in[1].value.value, in[3].value.value, 0, &edge, which);
+  WmResult result =
+      wm_edge_find (&profile, in[1].value.value, in[3].value.value, 0, &edge, which);
 
   if (result != WM_OK)
     return result;

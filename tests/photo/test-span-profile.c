@@ -61,15 +61,20 @@ test_snap (void)
         WmPoint a = { 150 - half * cos (angles[k]), 150 - half * sin (angles[k]) };
         WmPoint b = { 150 + half * cos (angles[k]), 150 + half * sin (angles[k]) };
         g_autoptr (GError) error = NULL;
-        double u[2] = { 0, 0 };
+        WmSnappedEnd ends[2];
         WmResult result;
 
         write_bar ("snap.png", widths[w], angles[k]);
-        g_assert_true (wm_photo_snap_span (corpus_path ("snap.png"), &a, &b, 8.0, u,
+        g_assert_true (wm_photo_snap_span (corpus_path ("snap.png"), a, b, 8.0, ends,
                                            &result, NULL, &error));
         g_assert_no_error (error);
-        g_assert_cmpfloat (fabs (hypot (b.x - a.x, b.y - a.y) - widths[w]), <, 0.15);
-        g_assert_cmpfloat (u[0], >=, WM_EDGE_MODEL_U_PX);
+        g_assert_cmpfloat (
+            fabs (hypot (ends[1].at.x - ends[0].at.x, ends[1].at.y - ends[0].at.y)
+                  - widths[w]),
+            <, 0.25);
+        g_assert_true (ends[0].is_snapped && ends[1].is_snapped);
+        g_assert_cmpfloat (ends[0].u_seen_px, >=, WM_EDGE_MODEL_U_PX);
+        g_assert_cmpfloat (ends[0].u_px, >=, ends[0].u_seen_px);
       }
 }
 
@@ -78,21 +83,19 @@ test_refusals (void)
 {
   WmPoint a = { 20, 20 };
   WmPoint b = { 40, 20 };
-  WmPoint same = { 20, 20 };
   g_autoptr (GError) error = NULL;
-  double u[2];
+  WmSnappedEnd ends[2];
   WmResult result;
 
   write_bar ("flat.png", 10, 0);
-  g_assert_false (wm_photo_snap_span (corpus_path ("flat.png"), &a, &b, 8.0, u, &result,
+  g_assert_false (wm_photo_snap_span (corpus_path ("flat.png"), a, b, 8.0, ends, &result,
                                       NULL, &error));
   g_assert_no_error (error);
   g_assert_cmpint (result, ==, WM_NO_EDGE);
-  g_assert_cmpfloat (a.x, ==, 20);
-  g_assert_false (wm_photo_snap_span (corpus_path ("flat.png"), &a, &same, 8.0, u,
-                                      &result, NULL, &error));
+  g_assert_false (wm_photo_snap_span (corpus_path ("flat.png"), a, a, 8.0, ends, &result,
+                                      NULL, &error));
   g_assert_cmpint (result, ==, WM_TOO_SHORT);
-  g_assert_false (wm_photo_snap_span (corpus_path ("none.png"), &a, &b, 8.0, u, &result,
+  g_assert_false (wm_photo_snap_span (corpus_path ("none.png"), a, b, 8.0, ends, &result,
                                       NULL, &error));
   g_assert_error (error, WM_PHOTO_ERROR, WM_PHOTO_ERROR_NOT_FOUND);
 }
@@ -113,7 +116,7 @@ test_profile (void)
                                  1.0, &n, &start);
   g_assert_cmpint (n, ==, 60 + 23 + 1);
   g_assert_cmpfloat (start, ==, 30);
-  for (int i = 0; i < n; i++)
+  for (int i = 0; i < 3 * n; i++)
     g_assert_cmpfloat (fabs (grey[i] - 0.2158605001), <, 1e-9);
 }
 

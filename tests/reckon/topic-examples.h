@@ -37,7 +37,7 @@ static const TopicExample topic_examples[] = {
     { "profile",
       "0.1,0.1,0.1,0.1,0.1,0.1,0.1,0.1,0.1,0.5,0.9,0.9,0.9,0.9,0.9,0.9,0.9,0.9,0.9",
       "near", "10" },
-    { { "edge", 0, 9.0, 1e-6 }, { "contrast", 0, 0.8, 1e-9 } } },
+    { { "edge", 0, 9.0, 0.02 }, { "contrast", 0, 0.6055, 1e-4 } } },
   { "section",
     { "shape", "flatted", "made_height", "1.2", "height", "0.84", "yield_mpa", "350" },
     { { "area_left", 0, 0.747684, 6e-7 },
