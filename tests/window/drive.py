@@ -6,7 +6,7 @@ and drags with real X events (xdotool). AT-SPI extents are relative to the windo
 the window's own place is added.
 
     with Desk() as desk:
-        app = desk.start("--archive", folder)
+        app = desk.start(program, "--archive", folder)
         app.press("Take in a piece")
         ...
 
@@ -21,11 +21,19 @@ import subprocess
 import tempfile
 import time
 
-PATIENCE_S = 20.0  # of a wait for the window; the sanitizers slow everything down
+from tree import Bus
+
+# Of a wait for the window: the sanitizers slow everything down, and so may a machine
+# that is busy with other things.
+PATIENCE_S = float(os.environ.get("WM_UI_PATIENCE_S", "40"))
 
 
 class NotThere(AssertionError):
     """A widget or state that was waited for did not come."""
+
+
+class Ended(Exception):
+    """The program has ended, though nobody closed it."""
 
 
 def wait_for(what, probe, patience=PATIENCE_S):
@@ -37,6 +45,8 @@ def wait_for(what, probe, patience=PATIENCE_S):
             answer = probe()
             if answer:
                 return answer
+        except (Ended, KeyboardInterrupt):
+            raise
         except Exception as problem:  # a widget may vanish while it is looked at
             last = problem
         time.sleep(0.1)
@@ -120,91 +130,125 @@ class App:
         self.process = desk._spawn(
             [str(program), *map(str, arguments)], stdout=open(self.log, "wb"),
             stderr=subprocess.STDOUT, env={**os.environ, **(env or {})})
-        import gi
-        gi.require_version("Atspi", "2.0")
-        from gi.repository import Atspi
-        self.atspi = Atspi
-        Atspi.set_timeout(2000, 4000)
-        self.root = wait_for("the program on the accessibility bus", self._find_root)
+        self.places = {}  # of windows on the screen, by their box
+        self.bus = wait_for("the accessibility bus", lambda: Bus(self.process.pid))
+        wait_for("the program on the accessibility bus", self._has_come)
 
-    def _find_root(self):
+    def _has_come(self):
         if self.process.poll() is not None:
-            raise NotThere(f"the program ended with {self.process.returncode}: "
-                           + self.log.read_text(errors="replace")[-2000:])
-        desktop = self.atspi.get_desktop(0)
-        for i in range(desktop.get_child_count()):
-            child = desktop.get_child_at_index(i)
-            if child is not None and child.get_process_id() == self.process.pid:
-                return child
-        return None
+            raise Ended(f"the program ended with {self.process.returncode}: "
+                        + self.read_log()[-2000:])
+        return self.bus.find_program()
+
+    def read_log(self):
+        return self.log.read_text(errors="replace")
 
     # ---- finding -----------------------------------------------------------
 
-    def walk(self, node=None, depth=0):
-        """Every showing widget under @node."""
-        node = node or self.root
-        try:
-            count = node.get_child_count()
-        except Exception:
-            return
-        for i in range(count):
-            child = node.get_child_at_index(i)
-            if child is None:
-                continue
-            if depth > 0 and not self.is_showing(child):
-                continue
-            yield child
-            yield from self.walk(child, depth + 1)
+    def tree(self):
+        """The program with its windows and all that is in them, as it is now."""
+        if self.process.poll() is not None:
+            raise Ended(f"the program ended with {self.process.returncode}: "
+                        + self.read_log()[-2000:])
+        return self.bus.read()
 
-    def is_showing(self, node):
-        states = node.get_state_set()
-        return states.contains(self.atspi.StateType.SHOWING)
+    def find_all(self, name=None, role=None, within=None, seen=True):
+        """The widgets of that name and role; @seen: only those that can be seen.
 
-    def find_all(self, name=None, role=None, within=None):
-        found = []
-        for node in self.walk(within):
-            if role is not None and node.get_role_name() != role:
-                continue
-            label = node.get_name() or ""
-            if name is not None and label != name and not (
-                    name.endswith("…*") and label.startswith(name[:-2])):
-                continue
-            found.append(node)
+        @name may be a compiled pattern. @within: a name that something around the
+        widget must have.
+        """
+        root = self.tree()
+        found = [node for node in root.walk()
+                 if (role is None or node.role == role)
+                 and (name is None or (name.search(node.name) if hasattr(name, "search")
+                                       else node.name == name))
+                 and (within is None
+                      or any(around.name == within for around in node.ancestors()))]
+        if seen:
+            return self.bus.see(root, found)
+        self.bus.measure(found)
         return found
 
-    def find(self, name=None, role=None, within=None, patience=PATIENCE_S):
+    def find(self, name=None, role=None, within=None, seen=True, patience=PATIENCE_S):
         return wait_for(f"{role or 'widget'} «{name}»",
-                        lambda: (self.find_all(name, role, within) or [None])[0], patience)
+                        lambda: (self.find_all(name, role, within, seen) or [None])[0],
+                        patience)
 
-    def has(self, name=None, role=None):
-        return bool(self.find_all(name, role))
+    def has(self, name=None, role=None, within=None, seen=True):
+        return bool(self.find_all(name, role, within, seen))
 
-    def window_place(self):
-        """Top left corner and size of the program's front window on the screen."""
-        out = subprocess.run(
-            ["xdotool", "search", "--onlyvisible", "--pid", str(self.process.pid)],
-            capture_output=True, text=True).stdout.split()
-        best = None
-        for window in out:
-            geometry = dict(
-                line.split("=") for line in subprocess.run(
-                    ["xdotool", "getwindowgeometry", "--shell", window],
-                    capture_output=True, text=True).stdout.split() if "=" in line)
-            if not geometry:
-                continue
-            place = (int(geometry["X"]), int(geometry["Y"]), int(geometry["WIDTH"]),
-                     int(geometry["HEIGHT"]), window)
-            if best is None or place[2] * place[3] > best[2] * best[3]:
-                best = place
-        if best is None:
-            raise NotThere("no window on the screen")
-        return best
+    def wait_gone(self, name=None, role=None, patience=PATIENCE_S):
+        wait_for(f"{role or 'widget'} «{name}» to go", lambda: not self.has(name, role),
+                 patience)
+
+    def find_field(self, name, within=None):
+        """The place to type under that label."""
+        return wait_for(f"field «{name}»", lambda: next(
+            node for node in self.find_all(name, None, within, seen=False)
+            if "editable" in node.states))
+
+    def bring(self, find, turns=40):
+        """The widget that find () gives, after turning the wheel until it is in view.
+
+        Stays clear of the edges, where a widget would be half covered.
+        """
+        for _turn in range(turns):
+            node = find()
+            x, y = node.middle
+            height = node.window.box[3]
+            if 130 < y < height - 60:
+                return node
+            left, top = self.place_of(node.window)[:2]
+            self.xdo("mousemove", int(left + x), int(top + height / 2))
+            self.xdo("click", 5 if y >= 130 else 4)
+            time.sleep(0.15)
+        raise NotThere(f"{node} could not be brought into view")
+
+    def text_of(self, node):
+        return self.bus.text_of(node)
+
+    def windows(self):
+        """X windows of the program in view: (x, y, width, height, title)."""
+        found = []
+        for window in self._ask_x("search", "--onlyvisible", "--pid", self.process.pid,
+                                  ".*").split():
+            geometry = dict(line.split("=") for line in self._ask_x(
+                "getwindowgeometry", "--shell", window).split() if "=" in line)
+            if geometry:
+                found.append((*(int(geometry[k]) for k in ("X", "Y", "WIDTH", "HEIGHT")),
+                              self._ask_x("getwindowname", window).strip()))
+        return found
+
+    @staticmethod
+    def _ask_x(*words):
+        return subprocess.run(["xdotool", *map(str, words)], capture_output=True,
+                              text=True).stdout
+
+    def _place_of_surface(self, surface):
+        """x, y of a window's or popover's box on the screen.
+
+        Its X window is larger: by a frame for resizing, or by a shadow.
+        """
+        key = (surface.path, surface.box)
+        if key not in self.places:
+            width, height = surface.box[2:]
+            same = [w for w in self.windows()
+                    if 0 <= w[2] - width <= 60 and 0 <= w[3] - height <= 60]
+            if not same:
+                raise NotThere(f"no X window of the size of {surface} {surface.box}")
+            best = min(same, key=lambda w: (w[4] != surface.name,
+                                            w[2] - width + w[3] - height))
+            self.places[key] = (best[0] + (best[2] - width) / 2,
+                                best[1] + (best[3] - height) / 2)
+        return self.places[key]
 
     def place_of(self, node):
         """x, y, width, height of @node on the screen."""
-        extents = node.get_extents(self.atspi.CoordType.WINDOW)
-        x, y, *_ = self.window_place()
-        return x + extents.x, y + extents.y, extents.width, extents.height
+        surface = node.popover or node.window
+        left, top = self._place_of_surface(surface)
+        return (left + node.box[0] - surface.box[0], top + node.box[1] - surface.box[1],
+                node.box[2], node.box[3])
 
     # ---- doing -------------------------------------------------------------
 
@@ -214,23 +258,24 @@ class App:
         time.sleep(0.05)
 
     def click_at(self, x, y, button=1, repeat=1):
-        self.xdo("mousemove", "--sync", int(x), int(y))
+        self.xdo("mousemove", int(x), int(y))
+        time.sleep(0.1)
         self.xdo("click", "--repeat", repeat, "--delay", 60, button)
 
     def click(self, node):
         x, y, width, height = self.place_of(node)
         self.click_at(x + width / 2, y + height / 2)
 
-    def press(self, name, role=None):
+    def press(self, name, role=None, within=None):
         """Clicks the widget of that name with the pointer."""
-        self.click(self.find(name, role))
+        self.click(self.find(name, role, within))
 
     def drag(self, start, end, steps=12):
-        self.xdo("mousemove", "--sync", int(start[0]), int(start[1]))
+        self.xdo("mousemove", int(start[0]), int(start[1]))
         self.xdo("mousedown", 1)
         for step in range(1, steps + 1):
             share = step / steps
-            self.xdo("mousemove", "--sync",
+            self.xdo("mousemove",
                      int(start[0] + (end[0] - start[0]) * share),
                      int(start[1] + (end[1] - start[1]) * share))
         self.xdo("mouseup", 1)
@@ -257,18 +302,3 @@ class App:
     def kill(self):
         os.killpg(self.process.pid, signal.SIGKILL)
         self.process.wait()
-
-    def tree(self):
-        """The widgets in view, for a failure's message."""
-        lines = []
-
-        def visit(node, depth):
-            for i in range(node.get_child_count()):
-                child = node.get_child_at_index(i)
-                if child is None or (depth > 0 and not self.is_showing(child)):
-                    continue
-                lines.append(f"{'  ' * depth}{child.get_role_name()} «{child.get_name()}»")
-                visit(child, depth + 1)
-
-        visit(self.root, 0)
-        return "\n".join(lines)
