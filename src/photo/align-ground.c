@@ -317,23 +317,24 @@ drop_specks (WmPlane *mask, const WmPlane *distance, int least)
     }
 }
 
-/* One pixel wider all round, so that the outline is part of the piece. */
+/* The cues are blurred, so the parts reach a pixel or two out over the cloth, and a
+ * cloth that lies 1 mm lower moves differently in a tilted photo. Taken back by so
+ * many pixels; measured on the pairs photographed by hand: with 0, 1 and 2 the right
+ * ones were 4, 5 and 6 of 7. */
+#define NARROW 2
+
 static void
-widen (WmPlane *mask)
+narrow (WmPlane *mask)
 {
-  g_autofree float *copy =
-      g_memdup2 (mask->v, sizeof (float) * (gsize)mask->width * (gsize)mask->height);
+  int w = mask->width, h = mask->height;
+  g_autofree float *copy = g_memdup2 (mask->v, sizeof (float) * (gsize)w * (gsize)h);
 
-  for (int y = 0; y < mask->height; y++)
-    for (int x = 0; x < mask->width; x++)
-      {
-        float most = 0.0f;
-
-        for (int j = MAX (y - 1, 0); j <= MIN (y + 1, mask->height - 1); j++)
-          for (int i = MAX (x - 1, 0); i <= MIN (x + 1, mask->width - 1); i++)
-            most = MAX (most, copy[j * mask->width + i]);
-        mask->v[y * mask->width + x] = most;
-      }
+  for (int y = 0; y < h; y++)
+    for (int x = 0; x < w; x++)
+      for (int k = -NARROW; k <= NARROW && mask->v[y * w + x] > 0; k++)
+        if (copy[CLAMP (y + k, 0, h - 1) * w + x] < 0.5f
+            || copy[y * w + CLAMP (x + k, 0, w - 1)] < 0.5f)
+          mask->v[y * w + x] = 0;
 }
 
 static void
@@ -381,7 +382,7 @@ wm_piece_mask_new (const WmPhotoPlanes *planes)
   for (int k = 0; fitted && k < g.width * g.height; k++)
     self->mask->v[k] = g.distance->v[k] > NEAR ? 1.0f : 0.0f;
   drop_specks (self->mask, g.distance, (int)(SPECK_SHARE * g.width * g.height));
-  widen (self->mask);
+  narrow (self->mask);
   summarise (self);
   if (!(self->share > LEAST_SHARE && self->share < MOST_SHARE))
     {

@@ -87,8 +87,8 @@ class Shot:
                 '#include "pieces.inc"',
                 'camera { perspective location %s right %s up %s direction %s }'
                 % (vec(location), vec(right), vec(up), vec(forward)),
-                'union { ThePiece () rotate z * %g translate <%g, %g, 0> scale <1, 1, -%g> }'
-                % (self.turn, *self.at, FLAT[self.piece])]
+                'union { ThePiece () %s rotate z * %g translate <%g, %g, 0> scale <1, 1, -%g> }'
+                % ('texture { T_Pos }' if coordinates else '', self.turn, *self.at, FLAT[self.piece])]
         if coordinates:
             return '\n'.join(text)
         text += ['#include "cloth.inc"',
