@@ -4,6 +4,7 @@
  */
 #include <glib/gi18n.h>
 #include <locale.h>
+#include <signal.h>
 
 #include "command/command.h"
 #include "wearmark-config.h"
@@ -29,6 +30,8 @@ main (int argc, char *argv[])
   int status;
 
   set_language ();
+  /* A limit on the size of files is an error to be told of, not a reason to die. */
+  signal (SIGXFSZ, SIG_IGN);
   status = wm_command_run (argc, argv, &folder);
   if (status >= 0)
     return status;

@@ -151,11 +151,9 @@ static gboolean
 read_last_edit (WmArchive *self, GError **error)
 {
   g_autoptr (GError) problem = NULL;
-  g_autoptr (WmStatement) last
-      = wm_database_prepare (self->writer,
-                             "SELECT id, (SELECT max (made_at_us) FROM edit)"
-                             " FROM edit ORDER BY id DESC LIMIT 1",
-                             error);
+  /* Keys and times rise together. */
+  g_autoptr (WmStatement) last = wm_database_prepare (
+      self->writer, "SELECT id, made_at_us FROM edit ORDER BY id DESC LIMIT 1", error);
 
   if (last == NULL)
     return FALSE;

@@ -62,6 +62,8 @@ open_archive (WmApplication *self, WmArchiveMode mode)
     }
   else
     {
+      /* So that a piece is found by the name of its kind, not only by its key. */
+      wm_archive_set_trade (archive, self->trade);
       session = wm_session_new (archive, self->trade);
       window = GTK_WINDOW (wm_main_window_new (GTK_APPLICATION (self), session));
     }

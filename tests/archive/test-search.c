@@ -273,15 +273,77 @@ explain (WmDatabase *db, const char *sql)
   return g_string_free (text, FALSE);
 }
 
-/* No list and no edit may read a table from end to end or sort it. The statements
- * that ran are the ones looked at: they are all kept by the connections. */
+/* Steps that read from end to end, and why they may. */
+static const struct
+{
+  const char *sql; /* part of the statement, or NULL: any */
+  const char *step;
+} allowed[] = {
+  { "FROM piece_line AS l ORDER BY l.place DESC LIMIT", "SCAN l" }, /* ends at LIMIT */
+  { "LIMIT", "SCAN w" },                                            /* one page */
+  { "FROM edit ORDER BY id DESC LIMIT 1", "SCAN edit USING" },      /* one row */
+  { "MATCH", "SCAN piece_word VIRTUAL TABLE INDEX" }, /* FTS5's own search */
+  { "WHERE rowid = ?1", "SCAN piece_word VIRTUAL TABLE INDEX 0:=" },
+  { NULL, "SCAN CONSTANT ROW" },
+  { NULL, "SCAN (subquery" },
+  /* Sorts of the few rows of one piece, visit or check, and of the ranked 2,000. */
+  { "piece_id = ?1", "USE TEMP B-TREE" },
+  { "e.piece_id IS ?1", "USE TEMP B-TREE" },
+  { "= ?1 ORDER BY id", "USE TEMP B-TREE" },
+  { "ORDER BY rank", "USE TEMP B-TREE" },
+  /* By time and key: only the rows of one moment are sorted. */
+  { "ORDER BY l.next_check_on, l.place DESC", "USE TEMP B-TREE FOR RIGHT PART" },
+};
+
+static gboolean
+is_allowed (const char *sql, const char *step)
+{
+  if (!g_str_has_prefix (step, "SCAN ") && !g_str_has_prefix (step, "USE TEMP B-TREE"))
+    return TRUE;
+  for (guint i = 0; i < G_N_ELEMENTS (allowed); i++)
+    if (g_str_has_prefix (step, allowed[i].step)
+        && (allowed[i].sql == NULL || strstr (sql, allowed[i].sql) != NULL))
+      return TRUE;
+  return FALSE;
+}
+
+/* The statements the connection has run and keeps; returns how many. */
+static guint
+check_plans (WmDatabase *db)
+{
+  guint n = 0;
+
+  for (sqlite3_stmt *stmt = NULL;
+       (stmt = sqlite3_next_stmt (wm_database_get_handle (db), stmt)) != NULL;)
+    {
+      const char *sql = sqlite3_sql (stmt);
+      g_autofree char *plan = NULL;
+      g_auto (GStrv) steps = NULL;
+
+      /* FTS5 keeps statements of its own; the schema is read whole once. */
+      if (!g_str_has_prefix (sql, "SELECT") || strstr (sql, "sqlite_schema") != NULL
+          || strstr (sql, "main") != NULL)
+        continue;
+      plan = explain (db, sql);
+      steps = g_strsplit (plan, "\n", -1);
+      n++;
+      for (guint i = 0; steps[i] != NULL; i++)
+        if (!is_allowed (sql, steps[i]))
+          {
+            g_test_message ("%s\n%s", sql, plan);
+            g_test_fail ();
+          }
+    }
+  return n;
+}
+
+/* No list and no edit may read a table from end to end, or sort it. */
 static void
 test_plans (Fixture *f, gconstpointer unused)
 {
   g_autoptr (WmPiece) piece = add_known_piece (f);
   g_auto (WmReader) reader = { NULL };
-  WmDatabase *dbs[2];
-  guint n = 0;
+  guint n;
 
   g_ptr_array_unref (search (f, NULL));
   g_ptr_array_unref (
@@ -289,44 +351,13 @@ test_plans (Fixture *f, gconstpointer unused)
   g_ptr_array_unref (
       wm_archive_search (f->archive, "", WM_PIECES_DUE, "2030-01-01", 0, 50, NULL));
   g_ptr_array_unref (search (f, "ring"));
+  g_ptr_array_unref (wm_archive_list_events (f->archive, fixture_id (piece), NULL));
   g_assert_true (wm_archive_undo (f->archive, fixture_id (piece), NULL, NULL, NULL));
   g_assert_true (wm_archive_redo (f->archive, fixture_id (piece), NULL, NULL, NULL));
   fixture_remove (f, "Remove", fixture_id (piece), piece);
   g_assert_true (wm_archive_take_reader (f->archive, &reader, NULL));
 
-  dbs[0] = reader.db;
-  dbs[1] = f->archive->writer;
-  for (guint d = 0; d < G_N_ELEMENTS (dbs); d++)
-    for (sqlite3_stmt *stmt = NULL;
-         (stmt = sqlite3_next_stmt (wm_database_get_handle (dbs[d]), stmt)) != NULL;)
-      {
-        const char *sql = sqlite3_sql (stmt);
-        g_autofree char *plan = NULL;
-        g_auto (GStrv) steps = NULL;
-
-        /* Schema, whole counts and FTS5's own statements are meant to be whole. */
-        if (strstr (sql, "sqlite_schema") != NULL || strstr (sql, "'main'") != NULL
-            || strstr (sql, "\"main\"") != NULL || strstr (sql, "%_") != NULL
-            || !g_str_has_prefix (sql, "SELECT"))
-          continue;
-        plan = explain (dbs[d], sql);
-        steps = g_strsplit (plan, "\n", -1);
-        n++;
-        for (guint i = 0; steps[i] != NULL; i++)
-          if (g_str_has_prefix (steps[i], "SCAN ")
-              && strstr (steps[i], "VIRTUAL TABLE") == NULL
-              && !g_str_equal (steps[i], "SCAN l") /* newest first, cut off by LIMIT */
-              && strstr (steps[i], "(subquery") == NULL
-              && !g_str_equal (steps[i], "SCAN w")
-              && strstr (steps[i], "USING INDEX") == NULL
-              && strstr (steps[i], "CONSTANT ROW") == NULL
-              && strstr (steps[i], "max (made_at_us)") == NULL
-              && strstr (sql, "FROM edit ORDER BY id DESC LIMIT 1") == NULL)
-            {
-              g_test_message ("%s\n%s", sql, plan);
-              g_test_fail ();
-            }
-      }
+  n = check_plans (reader.db) + check_plans (f->archive->writer);
   g_assert_cmpuint (n, >, 20);
 }
 
