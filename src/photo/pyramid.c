@@ -31,10 +31,12 @@ struct _WmPyramid
   int coarse; /* first level that is cut from the preview */
 
   GMutex mutex; /* over the rest; decoding happens outside */
+  GMutex looking;
   GMutex making;
   WmPixels *preview;
   WmStrips *strips;
   WmPack *pack;
+  gboolean has_looked; /* for strips in the cache folder */
   gboolean has_failed; /* strips can not be made: not tried again */
   char *own_pack;      /* a pack of our own, when there is no cache folder */
 };
@@ -78,6 +80,7 @@ wm_pyramid_new (const char *path, const char *sha256, const char *cache_dir,
   self->cache_dir = g_strdup (cache_dir);
   self->owner = wm_tile_memory_new_owner ();
   g_mutex_init (&self->mutex);
+  g_mutex_init (&self->looking);
   g_mutex_init (&self->making);
 
   longest = MAX (facts->width, facts->height);
@@ -107,6 +110,7 @@ wm_pyramid_free (WmPyramid *self)
   g_free (self->own_pack);
   g_clear_pointer (&self->facts, wm_photo_facts_free);
   g_mutex_clear (&self->mutex);
+  g_mutex_clear (&self->looking);
   g_mutex_clear (&self->making);
   g_free (self->path);
   g_free (self->name);
@@ -267,6 +271,63 @@ join (WmRect a, WmRect b)
   return (WmRect) { x, y, right - x, bottom - y };
 }
 
+static char *
+strips_path (WmPyramid *self)
+{
+  return wm_cache_path (self->cache_dir, "tiles", self->sha256, ".strips");
+}
+
+static WmStrips *
+load_strips (WmPyramid *self)
+{
+  g_autofree char *path = strips_path (self);
+  g_autoptr (GBytes) bytes = wm_cache_load (path);
+
+  return bytes == NULL
+             ? NULL
+             : wm_strips_new (bytes, self->facts->coded_width, self->facts->coded_height);
+}
+
+static WmStrips *
+make_strips (WmPyramid *self, GCancellable *cancellable)
+{
+  g_autofree char *path = strips_path (self);
+  g_autoptr (WmSource) source = wm_source_open (self->path, NULL);
+  g_autoptr (GBytes) bytes = NULL;
+
+  if (source != NULL)
+    bytes = wm_strips_build (source, cancellable, NULL);
+  if (bytes == NULL)
+    return NULL;
+
+  wm_cache_store (self->cache_dir, path, bytes);
+  return wm_strips_new (bytes, self->facts->coded_width, self->facts->coded_height);
+}
+
+/* Strips that are kept are worth waiting for (some ms); those still to be made are
+ * not: then the photo itself is read. */
+static WmStrips *
+get_strips (WmPyramid *self)
+{
+  WmStrips *strips;
+
+  g_mutex_lock (&self->looking);
+  if (!self->has_looked)
+    {
+      self->has_looked = TRUE;
+      strips = load_strips (self);
+      g_mutex_lock (&self->mutex);
+      self->strips = strips;
+      g_mutex_unlock (&self->mutex);
+    }
+  g_mutex_unlock (&self->looking);
+
+  g_mutex_lock (&self->mutex);
+  strips = self->strips;
+  g_mutex_unlock (&self->mutex);
+  return strips;
+}
+
 static WmPixels *
 make_from_jpeg (WmPyramid *self, int level, const int *columns, const int *rows,
                 int count, GCancellable *cancellable, GError **error)
@@ -282,9 +343,7 @@ make_from_jpeg (WmPyramid *self, int level, const int *columns, const int *rows,
                             level_side (self->facts->coded_width, level),
                             level_side (self->facts->coded_height, level));
 
-  g_mutex_lock (&self->mutex);
-  strips = self->strips;
-  g_mutex_unlock (&self->mutex);
+  strips = get_strips (self);
   if (strips != NULL)
     pixels = wm_strips_decode (strips, 1 << level, &coded, cancellable, NULL);
 
@@ -424,31 +483,6 @@ wm_pyramid_wants_preparing (WmPyramid *self)
   return wants;
 }
 
-static WmStrips *
-load_or_make_strips (WmPyramid *self, GCancellable *cancellable)
-{
-  g_autofree char *path =
-      wm_cache_path (self->cache_dir, "tiles", self->sha256, ".strips");
-  g_autoptr (GBytes) bytes = wm_cache_load (path);
-  g_autoptr (WmSource) source = NULL;
-  WmStrips *strips = NULL;
-
-  if (bytes != NULL)
-    strips = wm_strips_new (bytes, self->facts->coded_width, self->facts->coded_height);
-  if (strips != NULL)
-    return strips;
-
-  g_clear_pointer (&bytes, g_bytes_unref);
-  source = wm_source_open (self->path, NULL);
-  if (source != NULL)
-    bytes = wm_strips_build (source, cancellable, NULL);
-  if (bytes == NULL)
-    return NULL;
-
-  wm_cache_store (self->cache_dir, path, bytes);
-  return wm_strips_new (bytes, self->facts->coded_width, self->facts->coded_height);
-}
-
 void
 wm_pyramid_prepare (WmPyramid *self, GCancellable *cancellable)
 {
@@ -463,9 +497,10 @@ wm_pyramid_prepare (WmPyramid *self, GCancellable *cancellable)
     }
 
   g_mutex_lock (&self->making);
+  get_strips (self);
   if (wm_pyramid_wants_preparing (self))
     {
-      strips = load_or_make_strips (self, cancellable);
+      strips = make_strips (self, cancellable);
       g_mutex_lock (&self->mutex);
       self->strips = strips;
       self->has_failed = strips == NULL && !g_cancellable_is_cancelled (cancellable);
