@@ -7,6 +7,7 @@
  */
 #include "reckon/forecast.h"
 
+#include <gsl/gsl_cdf.h>
 #include <string.h>
 
 #include "near.h"
@@ -264,6 +265,21 @@ test_quantiles (void)
   wm_assert_near (wm_quantile_z (0.995), 2.575829, 0.6e-6);
 }
 
+/* Quantile and distribution undo each other for every number of visits that is allowed:
+ * the library's iteration settles everywhere it is used. */
+static void
+test_quantiles_settle (void)
+{
+  for (int degrees = 1; degrees <= WM_FORECAST_MAX_VISITS; degrees++)
+    {
+      wm_assert_near (
+          gsl_cdf_tdist_P (wm_quantile_t (WM_FORECAST_LEVEL, degrees), degrees),
+          WM_FORECAST_LEVEL, 1e-9);
+      wm_assert_near (gsl_cdf_chisq_P (wm_quantile_chi2 (0.95, degrees), degrees), 0.95,
+                      1e-9);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -277,5 +293,6 @@ main (int argc, char **argv)
   g_test_add_func ("/reckon/forecast/properties", test_properties);
   g_test_add_func ("/reckon/forecast/refusals", test_refusals);
   g_test_add_func ("/reckon/forecast/quantiles", test_quantiles);
+  g_test_add_func ("/reckon/forecast/quantiles-settle", test_quantiles_settle);
   return g_test_run ();
 }

@@ -199,6 +199,44 @@ test_random_numbers (void)
   g_rand_free (random);
 }
 
+/* Whatever is typed: refused by name or read; a text that is read gives finite numbers.
+ */
+static void
+test_random_text (void)
+{
+  static const char alphabet[] = "0123456789.,:;-+±eE@ abcdkmnstuvy\n\t%=/";
+  GRand *random = g_rand_new_with_seed (4711);
+
+  for (int run = 0; run < 200000; run++)
+    {
+      const TopicExample *e =
+          &topic_examples[g_rand_int_range (random, 0, G_N_ELEMENTS (topic_examples))];
+      const WmTopic *topic = wm_topic_find (e->topic);
+      int k = g_rand_int_range (random, 0, topic->n_inputs);
+      int length = g_rand_int_range (random, 0, 30);
+      char text[31];
+      const char *which = NULL;
+
+      for (int i = 0; i < length; i++)
+        text[i] = alphabet[g_rand_int_range (random, 0, sizeof alphabet - 1)];
+      text[length] = '\0';
+
+      wm_topic_begin (&inputs, topic);
+      if (wm_topic_set (&inputs, topic->inputs[k].name, text, &which) != WM_OK)
+        {
+          g_assert_cmpstr (which, ==, topic->inputs[k].name);
+          continue;
+        }
+
+      g_assert_true (isfinite (inputs.given[k].value.value));
+      g_assert_cmpint (inputs.n_numbers, <=, WM_TOPIC_MAX_NUMBERS);
+      for (int i = 0; i < inputs.n_numbers; i++)
+        g_assert_false (isinf (inputs.numbers[i]));
+    }
+
+  g_rand_free (random);
+}
+
 static void
 test_dated_visits (void)
 {
@@ -313,6 +351,7 @@ main (int argc, char **argv)
   g_test_add_func ("/reckon/topics/missing-is-named", test_missing_is_named);
   g_test_add_func ("/reckon/topics/bad-text-is-named", test_bad_text_is_named);
   g_test_add_func ("/reckon/topics/random-numbers", test_random_numbers);
+  g_test_add_func ("/reckon/topics/random-text", test_random_text);
   g_test_add_func ("/reckon/topics/dated-visits", test_dated_visits);
   g_test_add_func ("/reckon/topics/rows-are-strict", test_rows_are_strict);
   g_test_add_func ("/reckon/topics/rows-keep-their-names", test_rows_keep_their_names);
