@@ -44,11 +44,12 @@ put_photo (Stay *stay, JsonObject *object, gint64 position, GError **error)
                                   wm_record_get_id (WM_RECORD (stay->visit)),
                                   wm_sample_get_text (object, "moment"), NULL, &problem);
 
-  /* A photo that is not rendered yet: the record without it is better than none. */
+  /* The record without it is better than none. */
   if (g_error_matches (problem, WM_PHOTO_ERROR, WM_PHOTO_ERROR_NOT_FOUND))
     {
       wm_call_fail (stay->sample->call, _("The photo %s is not there and is left out."),
                     name);
+      stay->sample->n_left_out++;
       return TRUE;
     }
   if (photo == NULL)

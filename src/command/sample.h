@@ -16,6 +16,7 @@ typedef struct
   WmTrade *trade;
   const char *folder; /* of pieces.json; photos are named from here */
   GHashTable *people; /* initials -> WmId of who works here */
+  guint n_left_out;   /* photos that were not there */
 } WmSample;
 
 /* The person of @initials, or NULL. */

@@ -140,7 +140,7 @@ fill (WmCall *call, const char *folder, JsonObject *root, WmTrade *trade)
   g_autoptr (GHashTable) people
       = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_free);
   g_autoptr (GError) error = NULL;
-  WmSample sample = { call, archive, trade, folder, people };
+  WmSample sample = { call, archive, trade, folder, people, 0 };
 
   if (archive == NULL)
     return WM_EXIT_FAILED;
@@ -154,7 +154,7 @@ fill (WmCall *call, const char *folder, JsonObject *root, WmTrade *trade)
   if (!add_all (&sample, root, &error))
     return wm_call_fail_with (call, error);
   print_result (call, archive);
-  return WM_EXIT_DONE;
+  return sample.n_left_out == 0 ? WM_EXIT_DONE : WM_EXIT_FAILED;
 }
 
 static WmExit

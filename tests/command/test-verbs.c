@@ -433,6 +433,29 @@ test_sample (Fixture *f, gconstpointer unused)
   g_assert_cmpuint (measured->len, ==, 2);
 }
 
+/* Told of, and everything else is in. */
+static void
+test_sample_without_photo (Fixture *f, gconstpointer unused)
+{
+  g_autofree char *json = fixture_path (f, "pieces.json");
+  g_autofree char *folder = g_path_get_dirname (json);
+  g_auto (Run) filled = { 0 };
+  g_auto (Run) sound = { 0 };
+  g_auto (Run) pieces = { 0 };
+
+  g_assert_true (g_file_set_contents (json, pieces_json, -1, NULL));
+  g_setenv ("WM_SAMPLES", folder, TRUE);
+  g_clear_object (&f->archive);
+  filled = call (f, "sample", "--json", NULL);
+  g_unsetenv ("WM_SAMPLES");
+  assert_code (&filled, 1);
+  g_assert_nonnull (strstr (filled.err, "ring.jpg is not there"));
+  sound = call (f, "verify", NULL);
+  assert_code (&sound, 0);
+  pieces = call (f, "pieces", "--json", "orla", NULL);
+  g_assert_cmpuint (json_array_get_length (json_node_get_array (pieces.json)), ==, 1);
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -445,6 +468,7 @@ main (int argc, char *argv[])
   fixture_add ("/command/verify", test_verify);
   fixture_add ("/command/photo", test_photo);
   fixture_add ("/command/picture", test_picture);
-  fixture_add ("/command/sample", test_sample);
+  fixture_add ("/command/sample/whole", test_sample);
+  fixture_add ("/command/sample/without-photo", test_sample_without_photo);
   return g_test_run ();
 }
