@@ -97,6 +97,12 @@ add_input (JsonBuilder *builder, const WmTopicInput *input, const WmTopicGiven *
 
       add_string (builder, "value", text);
     }
+  else if (!given->is_given && value < 0.0)
+    {
+      /* No default that could be written as a number. */
+      json_builder_set_member_name (builder, "value");
+      json_builder_add_null_value (builder);
+    }
   else
     {
       add_double (builder, "value", value);

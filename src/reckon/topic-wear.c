@@ -117,8 +117,11 @@ enum
 
 static const WmTopicOutput forecast_outputs[] = {
   [LOSS] = { "loss", "mm/year", N_ ("thinning a year"), 0 },
-  [CENTRAL] = { "central", "years", N_ ("the line reaches the minimum"), 0 },
-  [CAREFUL] = { "careful", "years", N_ ("the 95 % lower bound reaches the minimum"), 0 },
+  [CENTRAL] = { "central", "years",
+                N_ ("the line reaches the minimum; dated visits count from the first"),
+                0 },
+  [CAREFUL] = { "careful", "years",
+                N_ ("the 95 % lower bound reaches the minimum; counted likewise"), 0 },
   [CENTRAL_ON] = { "central_on", "date", N_ ("the line reaches the minimum on"), 0 },
   [CAREFUL_ON] = { "careful_on", "date", N_ ("the lower bound reaches the minimum on"),
                    0 },
@@ -159,11 +162,24 @@ forecast_words (const WmForecast *f)
                           : N_ ("No wear shown yet; the careful date still holds.");
 }
 
+/* Dated visits count from the first of them. */
+static double
+zero_of (const WmTopicGiven *rows)
+{
+  double zero = INFINITY;
+
+  for (int i = 0; i < rows->n_rows; i++)
+    zero = fmin (zero, rows->numbers[3 * i]);
+
+  return rows->has_dates && isfinite (zero) ? zero : 0.0;
+}
+
 static WmResult
 forecast_from_rows (const WmTopicGiven *rows, double minimum_mm, double u_reading_mm,
                     WmForecast *f, const char **which)
 {
   WmVisitReading visits[WM_FORECAST_MAX_VISITS];
+  double zero = zero_of (rows);
   int n = rows->n_rows;
 
   if (n > WM_FORECAST_MAX_VISITS)
@@ -173,7 +189,7 @@ forecast_from_rows (const WmTopicGiven *rows, double minimum_mm, double u_readin
     {
       const double *row = &rows->numbers[3 * i];
 
-      visits[i] = (WmVisitReading) { row[0], { row[1], row[2] } };
+      visits[i] = (WmVisitReading) { row[0] - zero, { row[1], row[2] } };
     }
 
   return wm_forecast (visits, n, minimum_mm, u_reading_mm, f, which);
@@ -220,9 +236,11 @@ run_forecast (const WmTopicGiven *in, WmTopicAnswer *out, const char **which)
 
   if (has_date && in[0].has_dates && f.kind == WM_FORECAST_DATED)
     {
-      wm_answer_number (out, CAREFUL_ON, 0, wm_day_from_years (0, f.careful_years));
+      wm_answer_number (out, CAREFUL_ON, 0,
+                        wm_day_from_years (0, zero_of (&in[0]) + f.careful_years));
       if (f.central_years < f.last_years + 1000.0)
-        wm_answer_number (out, CENTRAL_ON, 0, wm_day_from_years (0, f.central_years));
+        wm_answer_number (out, CENTRAL_ON, 0,
+                          wm_day_from_years (0, zero_of (&in[0]) + f.central_years));
     }
 
   wm_answer_number (out, BIRGE, 0, f.birge);

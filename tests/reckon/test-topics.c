@@ -252,6 +252,7 @@ test_dated_visits (void)
   g_assert_cmpint (wm_topic_run (&inputs, &answer, NULL), ==, WM_OK);
   item = wm_topic_item (&answer, "careful_on", 0);
   g_assert_nonnull (item);
+  wm_assert_near (wm_topic_item (&answer, "careful", 0)->value.value, 8.8036, 0.01);
   /* About 8.80 years after the first visit: September 2032. */
   wm_assert_near (item->value.value, 19686 + 8.8036 * 365.2425, 3);
 }
