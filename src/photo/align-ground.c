@@ -30,6 +30,9 @@
 #define NEAR 16.0
 #define FAR 36.0
 
+/* A normal sample of 4 cues is nearer than this nine times in ten (chi-square). */
+#define TRIM 7.8
+
 /* How much the ground may vary for itself (conditional standard deviations of
  * the cues at the border) and still be one ground: felt, linen, velvet, leather,
  * paper and baize of the campaign reach 0.73 in the sum of squares below, photos
@@ -176,7 +179,8 @@ residual (const Ground *g, int c, int x, int y)
 }
 
 /* Fits planes and covariance to the chosen places: the border when @limit is
- * 0, else everything nearer than @limit. FALSE when there are too few. */
+ * 0, the border nearer than -@limit when it is below, else everything nearer than
+ * @limit. FALSE when there are too few. */
 static gboolean
 fit_ground (Ground *g, double limit)
 {
@@ -195,7 +199,9 @@ fit_ground (Ground *g, double limit)
             gsize at = (gsize)y * (gsize)g->width + (gsize)x;
             double basis[3] = { 1, x, y }, r[N_CUES];
 
-            if (limit > 0 ? g->distance->v[at] > limit : !is_border (g, x, y))
+            if (limit > 0
+                    ? g->distance->v[at] > limit
+                    : !is_border (g, x, y) || (limit < 0 && g->distance->v[at] > -limit))
               continue;
             n++;
             if (pass == 0)
@@ -371,7 +377,15 @@ wm_piece_mask_new (const WmPhotoPlanes *planes)
   gboolean fitted;
 
   measure_cues (&g, planes);
-  fitted = fit_ground (&g, 0) && is_one_ground (&g);
+  fitted = fit_ground (&g, 0);
+  /* a ruler or a chain may cross the border: what is farther than most of it is
+   * left out, twice */
+  for (int pass = 0; fitted && pass < 2; pass++)
+    {
+      measure_distance (&g);
+      fitted = fit_ground (&g, -TRIM);
+    }
+  fitted = fitted && is_one_ground (&g);
   for (int pass = 0; fitted && pass < 3; pass++)
     {
       measure_distance (&g);
