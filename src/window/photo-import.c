@@ -340,6 +340,11 @@ wm_photo_import_get_failures (WmPhotoImport *self)
 
 /* ---- telling ------------------------------------------------------------------ */
 
+/* View px: a name over a reason of three lines, and as much as a small window has room
+ * for. */
+#define FAILURE_ROW 84
+#define FAILURES_HEIGHT 300
+
 static GtkWidget *
 make_failure_row (const WmImportFailure *failure)
 {
@@ -380,7 +385,11 @@ wm_photo_import_show_failures (GtkWindow *parent, GPtrArray *failures, guint n_t
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER,
                                   GTK_POLICY_AUTOMATIC);
   gtk_scrolled_window_set_propagate_natural_height (GTK_SCROLLED_WINDOW (scroller), TRUE);
-  gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (scroller), 300);
+  gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (scroller),
+                                              FAILURES_HEIGHT);
+  /* The natural height is reckoned for unwrapped reasons, and would cut them. */
+  gtk_scrolled_window_set_min_content_height (
+      GTK_SCROLLED_WINDOW (scroller), MIN (failures->len * FAILURE_ROW, FAILURES_HEIGHT));
   gtk_widget_set_size_request (scroller, 380, -1);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), list);
   adw_message_dialog_set_extra_child (ADW_MESSAGE_DIALOG (dialog), scroller);

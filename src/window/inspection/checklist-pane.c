@@ -315,6 +315,9 @@ wm_checklist_pane_init (WmChecklistPane *self)
   self->details = g_object_ref_sink (wm_check_details_new ());
   g_signal_connect (self->details, "note-changed", G_CALLBACK (on_note_changed), self);
   wm_action_name_widget (self->conclude, "inspection.conclude");
+  /* Inside the scroller, which would scroll at the 1 and the 3 of a number pad without
+   * Num Lock (End, Page Down). */
+  wm_action_add_keys (GTK_WIDGET (self->groups), WM_PLACE_CHECKLIST);
   gtk_event_controller_set_propagation_phase (key, GTK_PHASE_CAPTURE);
   g_signal_connect (key, "key-pressed", G_CALLBACK (on_key_pressed), self);
   gtk_widget_add_controller (GTK_WIDGET (self), key);

@@ -310,8 +310,11 @@ show_visit (WmMomentPage *page, WmSession *session)
   if (self->checks->len > 0)
     wm_checklist_pane_show_row (
         self->pane, MAX (wm_checks_find (self->checks, &self->open_id), 0), TRUE);
-  else
+  /* A canvas without a photo is not in view, and a key pressed on it would be lost. */
+  else if (self->photos->len > 0)
     gtk_widget_grab_focus (GTK_WIDGET (self->canvas));
+  else
+    gtk_widget_child_focus (GTK_WIDGET (self), GTK_DIR_TAB_FORWARD);
 }
 
 static void
