@@ -18,6 +18,7 @@ import pathlib
 import shutil
 import signal
 import subprocess
+import sys
 import tempfile
 import time
 
@@ -116,6 +117,15 @@ class Desk:
             GTK_A11Y="atspi", GDK_BACKEND="x11", GSK_RENDERER="cairo",
             GSETTINGS_BACKEND="memory", NO_AT_BRIDGE="0")
         os.environ.pop("WAYLAND_DISPLAY", None)
+
+    def copy_files(self, *paths):
+        """Puts @paths on the clipboard, as a file manager does."""
+        owner = self._spawn(
+            [sys.executable, str(pathlib.Path(__file__).with_name("clipboard.py")),
+             *map(str, paths)], stdout=subprocess.PIPE, text=True)
+        if owner.stdout.readline().strip() != "ready":
+            raise NotThere("the clipboard's owner did not start")
+        time.sleep(1.5)  # until every program on the desk has asked what is there
 
     def start(self, program, *arguments, env=None):
         return App(self, program, arguments, env)

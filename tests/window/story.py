@@ -97,6 +97,9 @@ class Records:
     def checks(self):
         return self.rows('SELECT * FROM "check" ORDER BY position')
 
+    def severities(self):
+        return [check["severity"] for check in self.checks()]
+
     def photos(self):
         return self.rows("SELECT * FROM photo ORDER BY position")
 
@@ -183,6 +186,30 @@ class Story:
     def start(self, *words, **env):
         self.app = self.desk.start(PROGRAM, "--archive", self.archive, *words, env=env)
         return self.app
+
+    def take_in(self, owner="Tilda Oskarsdotter", kind=None):
+        """A new piece, as far as the other tests need it; @kind as in the list."""
+        app = self.app
+        app.press("Take in a piece", "button")
+        app.find("Name of the customer", "text box")
+        app.type(owner)
+        app.key("Return")
+        self.on_disk("the owner", lambda r: r.owner()["name"] == owner)
+        if kind is not None:
+            self.choose("Kind", kind)
+            self.on_disk("the kind", lambda r: r.piece()["type"])
+
+    def choose(self, name, item):
+        """Chooses from the list of that label: opened by the pointer, then by keys."""
+        app = self.app
+        app.click(app.bring(lambda: app.find(name, "combo box", seen=False)))
+        app.find(item, "label", within=name)
+        items = app.find_all(role="list item", within=name, seen=False)
+        for _step in range([item in node.words() for node in items].index(True)):
+            app.key("Down")
+        app.key("Return")
+        wait_for("the list to close", lambda: not app.find_all(
+            role="list item", within=name, seen=False))
 
     def records(self):
         return Records(self.archive)

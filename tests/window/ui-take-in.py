@@ -29,20 +29,6 @@ def fill(name, text, within=None, key="Tab"):
     app.key(key)
 
 
-def choose(name, item):
-    """Chooses from the list of that label: opened by the pointer, then by the keys."""
-    app = story.app
-    app.click(app.bring(lambda: app.find(name, "combo box", seen=False)))
-    app.find(item, "label", within=name)
-    items = [node for node in app.find_all(role="list item", within=name, seen=False)]
-    wanted = [item in node.words() for node in items].index(True)
-    for _step in range(wanted):
-        app.key("Down")
-    app.key("Return")
-    wait_for("the list to close", lambda: not app.find_all(
-        role="list item", within=name, seen=False))
-
-
 def remark_beside(name):
     """What stands under the field of that label, in its column."""
     app = story.app
@@ -123,7 +109,7 @@ def right():
 
 @story.part("the kind brings its checklist; the metal brings its fineness")
 def piece():
-    choose("Kind", "Ring with claws")
+    story.choose("Kind", "Ring with claws")
     story.on_disk("the kind", lambda r: r.piece()["type"] == "ring_claw")
     checks = story.on_disk("the checks", lambda r: r.checks())
     assert 8 <= len(checks) <= 20, f"{len(checks)} checks"
