@@ -190,6 +190,9 @@ add_missing_views (WmPhotoStrip *self, GtkWidget *section, const WmStripPhoto *p
   gtk_menu_button_set_menu_model (GTK_MENU_BUTTON (button), G_MENU_MODEL (menu));
   gtk_widget_set_tooltip_text (button, _ ("Standard views of this kind of piece that "
                                           "have no photo yet"));
+  g_strdelimit (text, "\n", ' ');
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  text, -1);
   gtk_widget_set_valign (button, GTK_ALIGN_CENTER);
   gtk_widget_add_css_class (button, "flat");
   gtk_box_append (GTK_BOX (section), button);
