@@ -8,25 +8,7 @@ from story import Story, equal, near, wearmark
 story = Story("take-in")
 
 
-def put_cursor_in(name, within=None):
-    """Clicks into the field. GTK 4.8 on X11 swallows the click after a list of a
-    drop-down was closed; a person clicks again, and so does this."""
-    app = story.app
-    for _try in range(3):
-        app.click(app.bring(lambda: app.find_field(name, within)))
-        for _look in range(4):
-            if "focused" in app.find_field(name, within).states:
-                return
-    raise AssertionError(f"the field «{name}» does not take the cursor")
-
-
-def fill(name, text, within=None, key="Tab"):
-    """Types @text into the field of that label, as a person does, and leaves it."""
-    app = story.app
-    put_cursor_in(name, within)
-    app.key("ctrl+a")
-    app.type(text)
-    app.key(key)
+fill = story.fill
 
 
 def remark_beside(name):
