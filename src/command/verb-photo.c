@@ -58,8 +58,10 @@ run (WmCall *call)
   WmPictureOptions options = { 0 };
   WmJudgement judgement;
 
-  facts = wm_photo_probe_file (path, &error);
-  if (facts == NULL || !wm_photo_check_whole (path, NULL, &error)
+  /* Read whole first, in a process of its own: no byte of a stranger's file is looked
+   * at here before. */
+  if (!wm_photo_check_whole (path, NULL, &error)
+      || (facts = wm_photo_probe_file (path, &error)) == NULL
       || !wm_photo_judge (path, &judgement, NULL, &error)
       || (dest != NULL && !wm_picture_write_png (path, dest, &options, NULL, &error)))
     return wm_call_fail_with (call, error);

@@ -12,6 +12,7 @@ const WmVerb *const wm_verbs[] = {
   &wm_verb_picture,
   &wm_verb_verify,
   &wm_verb_photo,
+  &wm_verb_align,
   &wm_verb_measure,
   &wm_verb_reckon,
 };

@@ -6,6 +6,7 @@
 
 #include "command/command.h"
 
+extern const WmVerb wm_verb_align;
 extern const WmVerb wm_verb_measure;
 extern const WmVerb wm_verb_pieces;
 extern const WmVerb wm_verb_reckon;

@@ -45,14 +45,17 @@ WmPhoto *
 wm_take_photo (WmArchive *archive, const char *path, const WmId *visit_id,
                const char *moment, GCancellable *cancellable, GError **error)
 {
-  g_autoptr (WmPhotoFacts) facts = wm_photo_probe_file (path, error);
+  g_autoptr (WmPhotoFacts) facts = NULL;
   g_autoptr (WmPixels) preview = NULL;
   g_autoptr (WmPhoto) photo = NULL;
   g_autofree char *sha256 = NULL;
   g_autofree char *stored = NULL;
   gint64 byte_size;
 
-  if (facts == NULL || !wm_photo_check_whole (path, cancellable, error)
+  /* Read whole first, in a process of its own: no byte of a stranger's file is looked
+   * at here before. */
+  if (!wm_photo_check_whole (path, cancellable, error)
+      || (facts = wm_photo_probe_file (path, error)) == NULL
       || !wm_archive_store_photo (archive, path, wm_photo_format_name (facts->format),
                                   cancellable, &sha256, &byte_size, error))
     return NULL;
