@@ -79,7 +79,8 @@ make_severity (WmDatabase *db, const WmId *visit_id, WmLine *line, GError **erro
   gboolean has_row;
   g_autoptr (WmStatement) worst
       = ask (db,
-             "SELECT max (now), min (now) FROM (SELECT CASE WHEN after_severity > 0"
+             "SELECT max (now), min (now), (SELECT inspected_at_s FROM visit"
+             " WHERE id = ?1) FROM (SELECT CASE WHEN after_severity > 0"
              " THEN after_severity ELSE severity END AS now"
              " FROM \"check\" WHERE visit_id = ?1) WHERE now <> 5",
              visit_id, &has_row, error);
@@ -87,8 +88,11 @@ make_severity (WmDatabase *db, const WmId *visit_id, WmLine *line, GError **erro
   if (worst == NULL)
     return FALSE;
   line->severity = wm_statement_get_int64 (worst, 0);
+  /* Half a look calls nothing sound; once the visit is called inspected, what was left
+   * out has its reason and the rest speaks. */
   if (line->severity == WM_SEVERITY_SOUND
-      && wm_statement_get_int64 (worst, 1) == WM_SEVERITY_NOT_LOOKED_AT)
+      && wm_statement_get_int64 (worst, 1) == WM_SEVERITY_NOT_LOOKED_AT
+      && wm_statement_is_null (worst, 2))
     line->severity = WM_SEVERITY_NOT_LOOKED_AT;
   return TRUE;
 }

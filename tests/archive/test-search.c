@@ -181,6 +181,9 @@ test_severity (Fixture *f, gconstpointer unused)
   g_object_set (worn, "after-severity", (gint64) 1, NULL);
   fixture_put (f, "Mended", fixture_id (piece), worn);
   assert_severity (f, 0);
+  g_object_set (visit, "inspected-at-s", (gint64) 1500, "open-reason", "sealed", NULL);
+  fixture_put (f, "Inspected", fixture_id (piece), visit);
+  assert_severity (f, 1); /* called inspected, with a reason for what is open */
   g_object_set (open, "severity", (gint64) 2, NULL);
   fixture_put (f, "Answer", fixture_id (piece), open);
   assert_severity (f, 2);
