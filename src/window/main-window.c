@@ -25,6 +25,7 @@ struct _WmMainWindow
 
   AdwToastOverlay *toasts;
   AdwFlap *flap;
+  GtkWidget *show_pieces;
   WmPiecesPane *pieces;
   GtkWidget *pieces_toggle;
   GtkWidget *menu_button;
@@ -216,9 +217,11 @@ show_welcome (WmMainWindow *self)
 
   adw_status_page_set_title (self->welcome,
                              empty ? _("No pieces yet") : _("Choose a piece"));
-  adw_status_page_set_description (
-      self->welcome, empty ? _("Take in the first one.")
-                           : _("Pick one at the left, or take in a new one."));
+  adw_status_page_set_description (self->welcome,
+                                   empty ? _("Take in the first one.")
+                                         : _("Pick one of them, or take in a new one."));
+  /* Only where the list does not stand beside this page. */
+  gtk_widget_set_visible (self->show_pieces, !empty && adw_flap_get_folded (self->flap));
 }
 
 static void
@@ -306,6 +309,8 @@ on_flap_changed (WmMainWindow *self)
     self->pieces_wanted = adw_flap_get_reveal_flap (self->flap);
   gtk_widget_set_visible (self->pieces_toggle, !adw_flap_get_reveal_flap (self->flap)
                                                    || adw_flap_get_folded (self->flap));
+  if (self->session != NULL)
+    show_welcome (self);
 }
 
 /* Keys of the shown page work wherever the focus is, unless what has it took them. */
@@ -365,6 +370,7 @@ wm_main_window_class_init (WmMainWindowClass *klass)
   gtk_widget_class_set_template_from_resource (widget_class, WM_UI "main-window.ui");
   gtk_widget_class_bind_template_child (widget_class, WmMainWindow, toasts);
   gtk_widget_class_bind_template_child (widget_class, WmMainWindow, flap);
+  gtk_widget_class_bind_template_child (widget_class, WmMainWindow, show_pieces);
   gtk_widget_class_bind_template_child (widget_class, WmMainWindow, pieces);
   gtk_widget_class_bind_template_child (widget_class, WmMainWindow, pieces_toggle);
   gtk_widget_class_bind_template_child (widget_class, WmMainWindow, menu_button);
