@@ -49,6 +49,22 @@ BAD_LINE = re.compile(
     r"|Gtk-Message.*[Ff]ail|\*\* Message")
 
 
+LEAK = re.compile(r"^(?:Direct|Indirect) leak of .*?(?:\n\n|\Z)", re.M | re.S)
+LEAK_WORDS = re.compile(r"^.*(?:ERROR: LeakSanitizer|SUMMARY: AddressSanitizer: \d+ byte).*\n?", re.M)
+OUR_CODE = re.compile(r"\.\./src/(?!window/run\.c|main\.c)")
+
+
+def without_foreign_leaks(log):
+    """The log without leaks that GTK made by itself: no function of ours is on the stack
+    but the one that runs the main loop. (GTK 4.8's accessibility texts and file chooser
+    lose some; their functions have no names to suppress them by.) What we allocate, or
+    have GTK allocate for us, has our function on its stack and stays."""
+    leaks = LEAK.findall(log)
+    if not leaks or any(OUR_CODE.search(leak) for leak in leaks):
+        return log, False
+    return LEAK_WORDS.sub("", LEAK.sub("", log)), True
+
+
 def bad_lines(log):
     """What the program should not have said."""
     known = re.compile("|".join(KNOWN_LINES))
@@ -241,7 +257,9 @@ class Story:
     def close_cleanly(self):
         """Ends the program as a person does; nothing bad was said and nothing leaks."""
         code, log = self.app.close()
+        log, leaked = without_foreign_leaks(log)
         bad = bad_lines(log)
         assert not bad, "the program's log:\n" + "\n".join(bad[:40]) + "\n" + log[-3000:]
-        equal(code, 0, "exit code")
+        if not leaked:  # the sanitizer ends the program with a code of its own
+            equal(code, 0, "exit code")
         self.app = None

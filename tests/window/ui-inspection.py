@@ -84,6 +84,8 @@ def place():
 @story.part("a drag moves the mark: one edit")
 def drag():
     app = story.app
+    # On the disk it is there again; to be taken hold of it has to be on the photo, too.
+    app.find(re.compile("^Mark 1"))
     start = story.view.to_screen(*story.wanted)
     end = (start[0] - 150, start[1] + 90)
     app.drag(start, end)

@@ -47,6 +47,14 @@ def close_while_loading():
     wearmark(story.archive, "verify")
 
 
+def write_note():
+    """The key for the note; a person types when the cursor is there, and so does this."""
+    story.app.key("n")
+    wait_for("the cursor in the note", lambda: [
+        node for node in story.app.find_all("Note", "text box")
+        if "focused" in node.states])
+
+
 @story.part("killed in the middle of an edit: what was committed is there after a restart")
 def kill():
     app = story.start()
@@ -56,12 +64,12 @@ def kill():
     app.key(104)
     app.key(89)
     story.on_disk("the answer", lambda r: 3 in r.severities())
-    app.key("n")
+    write_note()
     app.type("worn to half, seen with the loupe")
     app.key("Return")
     story.on_disk("the note", lambda r: [c for c in r.checks() if c["note"]])
     before = story.records().checks()
-    app.key("n")
+    write_note()
     app.type(" and not yet ended")
     app.kill()
     wearmark(story.archive, "verify")
