@@ -50,8 +50,9 @@ BAD_LINE = re.compile(
 
 
 LEAK = re.compile(r"^(?:Direct|Indirect) leak of .*?(?:\n\n|\Z)", re.M | re.S)
-LEAK_WORDS = re.compile(r"^.*(?:ERROR: LeakSanitizer|SUMMARY: AddressSanitizer: \d+ byte).*\n?", re.M)
-OUR_CODE = re.compile(r"\.\./src/(?!window/run\.c|main\.c)")
+LEAK_WORDS = re.compile(
+    r"^.*(?:ERROR: LeakSanitizer|SUMMARY: AddressSanitizer: \d+ byte).*\n?", re.M)
+OUR_CODE = re.compile(r"\.\./src/(?!window/run\.c|main\.c|libsanitizer/)")
 
 
 def without_foreign_leaks(log):

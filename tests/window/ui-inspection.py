@@ -176,6 +176,7 @@ def undo_answer():
 
 @story.part("with everything looked at the visit is called inspected")
 def conclude():
+    story.app.find("All looked at, 3 findings", "label")
     story.app.key(PAD["*"])
     story.on_disk("inspected", lambda r: r.visit()["inspected_at_s"])
 
