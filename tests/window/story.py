@@ -49,6 +49,8 @@ BAD_LINE = re.compile(
     r"|Gtk-Message.*[Ff]ail|\*\* Message")
 
 
+LOOK_S = 0.6
+
 LEAK = re.compile(r"^(?:Direct|Indirect) leak of .*?(?:\n\n|\Z)", re.M | re.S)
 LEAK_WORDS = re.compile(
     r"^.*(?:ERROR: LeakSanitizer|SUMMARY: AddressSanitizer: \d+ byte).*\n?", re.M)
@@ -252,8 +254,11 @@ class Story:
         return Records(self.archive)
 
     def on_disk(self, what, probe):
-        """Waits until the records say so: an edit reaches the disk a moment later."""
-        return wait_for(f"the record to say: {what}", lambda: probe(self.records()))
+        """Waits until the records say so, and then as long as a person looks: the
+        window shows a moment after the disk has it, slowly under the sanitizers."""
+        answer = wait_for(f"the record to say: {what}", lambda: probe(self.records()))
+        time.sleep(LOOK_S)
+        return answer
 
     def close_cleanly(self):
         """Ends the program as a person does; nothing bad was said and nothing leaks."""
