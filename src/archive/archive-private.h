@@ -16,23 +16,23 @@ struct _WmArchive
   char *cache_folder;
   char *photos_folder;
   char *database_path;
-  char *copy_folder;      /* of the copy that is looked at, or NULL */
+  char *copy_folder; /* of the copy that is looked at, or NULL */
   gboolean is_read_only;
   WmDatabaseMode read_mode;
-  int lock_fd;            /* -1: none */
+  int lock_fd; /* -1: none */
 
-  GMutex write_lock;      /* guards the four below */
-  WmDatabase *writer;     /* NULL: read-only or closed */
-  gint64 last_at_us;      /* time and key of the last edit: the next is above both */
+  GMutex write_lock;  /* guards the four below */
+  WmDatabase *writer; /* NULL: read-only or closed */
+  gint64 last_at_us;  /* time and key of the last edit: the next is above both */
   WmId last_edit_id;
-  WmTrade *trade;         /* or NULL: plain names for search */
+  WmTrade *trade; /* or NULL: plain names for search */
 
-  GMutex read_lock;       /* guards the two below */
-  GQueue idle_readers;    /* of WmDatabase */
+  GMutex read_lock;    /* guards the two below */
+  GQueue idle_readers; /* of WmDatabase */
   gboolean is_closed;
 
-  GThreadPool *worker;    /* one thread: _async calls in their order */
-  GMainContext *context;  /* of the thread that opened it */
+  GThreadPool *worker;   /* one thread: _async calls in their order */
+  GMainContext *context; /* of the thread that opened it */
   GThread *opener;
 };
 

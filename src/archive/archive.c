@@ -12,7 +12,7 @@
 #include "archive/folder.h"
 #include "archive/opening.h"
 
-G_DEFINE_QUARK (wm-archive-error-quark, wm_archive_error)
+G_DEFINE_QUARK (wm - archive - error - quark, wm_archive_error)
 
 G_DEFINE_FINAL_TYPE (WmArchive, wm_archive, G_TYPE_OBJECT)
 
@@ -107,7 +107,7 @@ static gboolean
 on_tell (gpointer user_data)
 {
   Telling *telling = user_data;
-  WmChange change = { telling->piece_id, (WmChangedRow *) telling->rows->data,
+  WmChange change = { telling->piece_id, (WmChangedRow *)telling->rows->data,
                       telling->rows->len };
 
   g_signal_emit (telling->archive, signals[CHANGED], 0, &change);
@@ -148,7 +148,7 @@ wm_archive_tell (WmArchive *self, const WmId *piece_id, GPtrArray *changes)
     }
   else
     {
-      call_in_context (self, on_tell, telling, (GDestroyNotify) free_telling);
+      call_in_context (self, on_tell, telling, (GDestroyNotify)free_telling);
     }
 }
 
@@ -228,7 +228,7 @@ wm_archive_answer (WmArchive *self, GTask *task, char *text, GError *error)
   job->task = task;
   job->text = text;
   job->error = error;
-  call_in_context (self, on_answer, job, (GDestroyNotify) free_answer);
+  call_in_context (self, on_answer, job, (GDestroyNotify)free_answer);
 }
 
 /* ---- opening and closing ------------------------------------------------ */

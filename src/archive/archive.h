@@ -24,10 +24,10 @@
 
 typedef enum
 {
-  WM_ARCHIVE_CREATE,     /* make it if the folder is absent or empty */
-  WM_ARCHIVE_EXISTING,   /* must be there */
-  WM_ARCHIVE_LOOK        /* must be there; never written, no lock taken: shows it as it
-                          * was when it was opened */
+  WM_ARCHIVE_CREATE,   /* make it if the folder is absent or empty */
+  WM_ARCHIVE_EXISTING, /* must be there */
+  WM_ARCHIVE_LOOK      /* must be there; never written, no lock taken: shows it as it
+                        * was when it was opened */
 } WmArchiveMode;
 
 #define WM_TYPE_ARCHIVE (wm_archive_get_type ())
@@ -67,7 +67,7 @@ typedef struct
 
 typedef struct
 {
-  WmId piece_id;           /* none: shop settings, people */
+  WmId piece_id; /* none: shop settings, people */
   const WmChangedRow *rows;
   guint n_rows;
 } WmChange;
@@ -161,14 +161,14 @@ struct _WmPieceRow
   char *type;
   char *owner_name;
   char *description;
-  int severity;          /* worst of the last visit as it is now; WmSeverity */
+  int severity; /* worst of the last visit as it is now; WmSeverity */
   gboolean on_bench;
-  gint64 taken_in_at_s;  /* of the last visit */
+  gint64 taken_in_at_s; /* of the last visit */
   gint64 handed_back_at_s;
-  char *moment;          /* of the last visit */
+  char *moment; /* of the last visit */
   char *promised_on;
   char *next_check_on;
-  char *photo_sha256;    /* of the picture that stands for the piece, or NULL */
+  char *photo_sha256; /* of the picture that stands for the piece, or NULL */
   char *photo_format;
 };
 
@@ -182,9 +182,9 @@ struct _WmPieceRow
  * Newest first; by rank when the matches are few. Returns: (transfer full)
  *   (element-type WmPieceRow)
  */
-GPtrArray *wm_archive_search (WmArchive *self, const char *words, WmPieces which,
-                              const char *due_by, guint offset, guint limit,
-                              GError **error);
+GPtrArray *
+wm_archive_search (WmArchive *self, const char *words, WmPieces which, const char *due_by,
+                   guint offset, guint limit, GError **error);
 /* How many there are in all. */
 gint64 wm_archive_count (WmArchive *self, WmPieces which, const char *due_by);
 
@@ -232,9 +232,9 @@ typedef struct
 
 typedef struct
 {
-  GPtrArray *problems; /* (element-type WmProblem) */
+  GPtrArray *problems;                         /* (element-type WmProblem) */
   gint64 n_pieces, n_photos, n_edits, n_bytes; /* what was looked at */
-  gint64 n_strays; /* files in photos/ that nobody names */
+  gint64 n_strays;                             /* files in photos/ that nobody names */
 } WmAudit;
 
 void wm_audit_free (WmAudit *audit);
@@ -244,6 +244,6 @@ G_DEFINE_AUTOPTR_CLEANUP_FUNC (WmAudit, wm_audit_free)
  * pieces against the records, each photo's hash. A file in photos/ that no record and
  * no log entry names is counted, no problem: an import cut short leaves one. @progress
  * (nullable) is called with 0 to 1 on this thread. */
-WmAudit *wm_archive_verify (WmArchive *self, void (*progress) (double, gpointer),
-                              gpointer user_data, GCancellable *cancellable,
-                              GError **error);
+WmAudit *
+wm_archive_verify (WmArchive *self, void (*progress) (double, gpointer),
+                   gpointer user_data, GCancellable *cancellable, GError **error);

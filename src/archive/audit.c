@@ -89,8 +89,8 @@ static void
 check_pages (Audit *self)
 {
   g_autoptr (GError) error = NULL;
-  g_autoptr (WmStatement) check
-      = wm_database_prepare (self->db, "PRAGMA integrity_check", &error);
+  g_autoptr (WmStatement) check =
+      wm_database_prepare (self->db, "PRAGMA integrity_check", &error);
   g_autofree char *difference = NULL;
 
   while (check != NULL && wm_statement_next (check, &error))
@@ -109,8 +109,8 @@ static void
 check_keys (Audit *self)
 {
   g_autoptr (GError) error = NULL;
-  g_autoptr (WmStatement) check
-      = wm_database_prepare (self->db, "PRAGMA foreign_key_check", &error);
+  g_autoptr (WmStatement) check =
+      wm_database_prepare (self->db, "PRAGMA foreign_key_check", &error);
 
   while (check != NULL && wm_statement_next (check, &error))
     add_problem (self, WM_ARCHIVE_ERROR_DAMAGED,
@@ -126,9 +126,8 @@ static void
 check_words (Audit *self)
 {
   g_autoptr (GError) error = NULL;
-  WmDatabase *db = self->archive->is_read_only
-                       ? NULL
-                       : wm_archive_lock_writer (self->archive, &error);
+  WmDatabase *db =
+      self->archive->is_read_only ? NULL : wm_archive_lock_writer (self->archive, &error);
 
   if (db != NULL)
     {
@@ -176,16 +175,16 @@ check_kind (Audit *self, WmKind kind)
 {
   g_autoptr (GError) error = NULL;
   const char *name = wm_kind_get_info (kind)->name;
-  g_autofree char *unlogged_sql
-      = g_strdup_printf ("SELECT count (*) FROM \"%s\" AS t WHERE NOT EXISTS"
-                         " (SELECT 1 FROM edit_row WHERE row_id = t.id)",
-                         name);
+  g_autofree char *unlogged_sql =
+      g_strdup_printf ("SELECT count (*) FROM \"%s\" AS t WHERE NOT EXISTS"
+                       " (SELECT 1 FROM edit_row WHERE row_id = t.id)",
+                       name);
   /* Edits' keys are in the order of the log, so the greatest is the last. */
-  g_autoptr (WmStatement) last
-      = wm_database_prepare (self->db,
-                             "SELECT row_id, revision, after, max (edit_id)"
-                             " FROM edit_row WHERE kind = ?1 GROUP BY row_id",
-                             &error);
+  g_autoptr (WmStatement) last =
+      wm_database_prepare (self->db,
+                           "SELECT row_id, revision, after, max (edit_id)"
+                           " FROM edit_row WHERE kind = ?1 GROUP BY row_id",
+                           &error);
   gint64 unlogged = wm_database_get_number (self->db, unlogged_sql, 0);
 
   if (unlogged > 0)
@@ -222,18 +221,17 @@ static gboolean
 check_lines (Audit *self)
 {
   g_autoptr (GError) error = NULL;
-  g_autoptr (WmStatement) pieces
-      = wm_database_prepare (self->db, "SELECT id, number FROM piece", &error);
-  gint64 n_words
-      = wm_database_get_number (self->db,
-                                "SELECT count (*) FROM piece_line AS l"
-                                " JOIN piece_word AS w ON w.rowid = l.place",
-                                -1);
-  gint64 n_lines
-      = wm_database_get_number (self->db, "SELECT count (*) FROM piece_line", -1);
+  g_autoptr (WmStatement) pieces =
+      wm_database_prepare (self->db, "SELECT id, number FROM piece", &error);
+  gint64 n_words = wm_database_get_number (self->db,
+                                           "SELECT count (*) FROM piece_line AS l"
+                                           " JOIN piece_word AS w ON w.rowid = l.place",
+                                           -1);
+  gint64 n_lines =
+      wm_database_get_number (self->db, "SELECT count (*) FROM piece_line", -1);
 
-  self->audit->n_pieces
-      = wm_database_get_number (self->db, "SELECT count (*) FROM piece", 0);
+  self->audit->n_pieces =
+      wm_database_get_number (self->db, "SELECT count (*) FROM piece", 0);
   if (n_words != n_lines || n_lines != self->audit->n_pieces)
     add_problem (self, WM_ARCHIVE_ERROR_DAMAGED,
                  g_strdup_printf ("%" G_GINT64_FORMAT " pieces, %" G_GINT64_FORMAT
@@ -281,13 +279,13 @@ static gboolean
 check_photos (Audit *self, GHashTable *named)
 {
   g_autoptr (GError) error = NULL;
-  gint64 n = wm_database_get_number (
-      self->db, "SELECT count (DISTINCT sha256) FROM photo", 0);
-  g_autoptr (WmStatement) photos
-      = wm_database_prepare (self->db,
-                             "SELECT sha256, format, max (coalesce (byte_size, -1))"
-                             " FROM photo GROUP BY sha256, format",
-                             &error);
+  gint64 n =
+      wm_database_get_number (self->db, "SELECT count (DISTINCT sha256) FROM photo", 0);
+  g_autoptr (WmStatement) photos =
+      wm_database_prepare (self->db,
+                           "SELECT sha256, format, max (coalesce (byte_size, -1))"
+                           " FROM photo GROUP BY sha256, format",
+                           &error);
   g_autoptr (WmStatement) logged = NULL;
 
   for (gint64 i = 0; photos != NULL && wm_statement_next (photos, &error); i++)
@@ -337,14 +335,14 @@ count_strays (Audit *self, const char *folder, GHashTable *named)
 static gboolean
 check_all (Audit *self)
 {
-  g_autoptr (GHashTable) named
-      = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
+  g_autoptr (GHashTable) named =
+      g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
 
   check_pages (self);
   check_keys (self);
   check_words (self);
-  self->audit->n_edits
-      = wm_database_get_number (self->db, "SELECT count (*) FROM edit", 0);
+  self->audit->n_edits =
+      wm_database_get_number (self->db, "SELECT count (*) FROM edit", 0);
   if (!check_rows (self) || !check_lines (self) || !check_photos (self, named))
     return FALSE;
   count_strays (self, self->archive->photos_folder, named);
@@ -365,7 +363,7 @@ wm_archive_verify (WmArchive *self, void (*progress) (double, gpointer),
                 .cancellable = cancellable,
                 .share = 1.0 / 3 };
 
-  audit->problems = g_ptr_array_new_with_free_func ((GDestroyNotify) free_problem);
+  audit->problems = g_ptr_array_new_with_free_func ((GDestroyNotify)free_problem);
   if (!wm_archive_take_reader (self, &reader, error))
     return NULL;
   run.db = reader.db;

@@ -28,7 +28,7 @@ wm_row_change_free (WmRowChange *self)
 GPtrArray *
 wm_row_changes_new (void)
 {
-  return g_ptr_array_new_with_free_func ((GDestroyNotify) wm_row_change_free);
+  return g_ptr_array_new_with_free_func ((GDestroyNotify)wm_row_change_free);
 }
 
 static gboolean

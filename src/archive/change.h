@@ -14,9 +14,9 @@ typedef struct
 {
   WmKind kind;
   WmId id;
-  WmRow before;     /* record NULL: there was no row */
-  WmRow after;      /* record NULL: there will be none */
-  gint64 revision;  /* the row's last one, also if it is gone; 0: never was */
+  WmRow before;    /* record NULL: there was no row */
+  WmRow after;     /* record NULL: there will be none */
+  gint64 revision; /* the row's last one, also if it is gone; 0: never was */
 } WmRowChange;
 
 WmRowChange *wm_row_change_new (WmKind kind, const WmId *id);
@@ -31,7 +31,7 @@ GPtrArray *wm_plan_edit (WmDatabase *db, WmEdit *edit, GError **error);
 typedef struct
 {
   WmId id;
-  WmId piece_id;      /* none: of the shop */
+  WmId piece_id; /* none: of the shop */
   const char *label;
   WmId by;
   gint64 at_us;

@@ -11,7 +11,7 @@ static void
 set_milliseconds (WmId *id, gint64 ms)
 {
   for (int i = 0; i < 6; i++)
-    id->bytes[i] = (guint8) (ms >> (40 - 8 * i));
+    id->bytes[i] = (guint8)(ms >> (40 - 8 * i));
 }
 
 static gint64
@@ -69,11 +69,11 @@ removes_piece (GPtrArray *changes, const WmId *piece_id)
 static gboolean
 end_redo (WmDatabase *db, const WmId *piece_id, GError **error)
 {
-  g_autoptr (WmStatement) update
-      = wm_database_prepare (db,
-                             "UPDATE edit SET undone = 2 WHERE action = 'edit'"
-                             " AND piece_id IS ?1 AND undone = 1",
-                             error);
+  g_autoptr (WmStatement) update =
+      wm_database_prepare (db,
+                           "UPDATE edit SET undone = 2 WHERE action = 'edit'"
+                           " AND piece_id IS ?1 AND undone = 1",
+                           error);
 
   if (update == NULL)
     return FALSE;
@@ -117,10 +117,9 @@ commit_planned (WmArchive *self, WmEdit *edit, WmLogEntry *entry, GPtrArray **ou
 static gboolean
 commit (WmArchive *self, WmEdit *edit, GError **error)
 {
-  WmLogEntry entry = { .piece_id = edit->piece_id,
-                       .label = edit->label,
-                       .by = edit->by,
-                       .action = "edit" };
+  WmLogEntry entry = {
+    .piece_id = edit->piece_id, .label = edit->label, .by = edit->by, .action = "edit"
+  };
   g_autoptr (GPtrArray) changes = NULL;
   WmDatabase *db = wm_archive_lock_writer (self, error);
   gboolean is_done;
@@ -166,7 +165,7 @@ wm_archive_commit_async (WmArchive *self, WmEdit *edit, GAsyncReadyCallback call
   GTask *task = g_task_new (self, NULL, callback, user_data);
 
   g_task_set_source_tag (task, wm_archive_commit_async);
-  g_task_set_task_data (task, wm_edit_ref (edit), (GDestroyNotify) wm_edit_unref);
+  g_task_set_task_data (task, wm_edit_ref (edit), (GDestroyNotify)wm_edit_unref);
   wm_archive_queue (self, task, work_commit);
 }
 

@@ -115,12 +115,10 @@ open_handle (const char *name, int flags, GError **error)
   g_autoptr (WmDatabase) self = g_new0 (WmDatabase, 1);
   int code;
 
-  self->idle = g_hash_table_new_full (g_str_hash, g_str_equal, g_free,
-                                      finalize_stmt);
-  code = sqlite3_open_v2 (name, &self->handle,
-                          flags | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_URI
-                              | SQLITE_OPEN_EXRESCODE,
-                          NULL);
+  self->idle = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, finalize_stmt);
+  code = sqlite3_open_v2 (
+      name, &self->handle,
+      flags | SQLITE_OPEN_NOMUTEX | SQLITE_OPEN_URI | SQLITE_OPEN_EXRESCODE, NULL);
   if (code != SQLITE_OK)
     {
       if (self->handle != NULL)
@@ -178,14 +176,11 @@ WmDatabase *
 wm_database_open (const char *path, WmDatabaseMode mode, GError **error)
 {
   g_autofree char *escaped = g_uri_escape_string (path, "/", FALSE);
-  g_autofree char *name
-      = g_strdup_printf ("file:%s%s", escaped,
-                         mode == WM_DATABASE_FROZEN ? "?immutable=1" : "");
-  g_autoptr (WmDatabase) self
-      = open_handle (name,
-                     mode == WM_DATABASE_WRITE ? SQLITE_OPEN_READWRITE
-                                               : SQLITE_OPEN_READONLY,
-                     error);
+  g_autofree char *name = g_strdup_printf (
+      "file:%s%s", escaped, mode == WM_DATABASE_FROZEN ? "?immutable=1" : "");
+  g_autoptr (WmDatabase) self = open_handle (
+      name, mode == WM_DATABASE_WRITE ? SQLITE_OPEN_READWRITE : SQLITE_OPEN_READONLY,
+      error);
 
   if (self == NULL || !set_up (self, mode, error))
     return NULL;
@@ -320,11 +315,11 @@ wm_statement_free (WmStatement *self)
     {
       sqlite3_reset (self->stmt);
       sqlite3_clear_bindings (self->stmt);
-      g_hash_table_replace (self->database->idle, (gpointer) self->sql, self->stmt);
+      g_hash_table_replace (self->database->idle, (gpointer)self->sql, self->stmt);
     }
   else
     {
-      g_free ((gpointer) self->sql);
+      g_free ((gpointer)self->sql);
     }
   g_free (self);
 }
@@ -424,7 +419,7 @@ wm_statement_get_double (WmStatement *self, int column)
 const char *
 wm_statement_get_text (WmStatement *self, int column)
 {
-  return (const char *) sqlite3_column_text (self->stmt, column);
+  return (const char *)sqlite3_column_text (self->stmt, column);
 }
 
 WmId

@@ -25,7 +25,7 @@ wm_edit_new (const char *label, const WmId *piece_id, const WmId *by)
     self->piece_id = *piece_id;
   if (by != NULL)
     self->by = *by;
-  self->items = g_ptr_array_new_with_free_func ((GDestroyNotify) free_item);
+  self->items = g_ptr_array_new_with_free_func ((GDestroyNotify)free_item);
   self->by_key = g_hash_table_new (wm_id_hash, wm_id_equal_func);
   return self;
 }

@@ -37,7 +37,7 @@ wm_folder_set_error (GError **error, int system_errno, const char *text)
 static guint32
 read_uint32 (const guint8 *bytes)
 {
-  return (guint32) bytes[0] << 24 | (guint32) bytes[1] << 16 | (guint32) bytes[2] << 8
+  return (guint32)bytes[0] << 24 | (guint32)bytes[1] << 16 | (guint32)bytes[2] << 8
          | bytes[3];
 }
 
@@ -57,7 +57,7 @@ look_at_header (const char *path, GError **error)
   n = read (fd, header, sizeof header);
   close (fd);
 
-  if (n < (gssize) sizeof header || memcmp (header, "SQLite format 3", 16) != 0)
+  if (n < (gssize)sizeof header || memcmp (header, "SQLite format 3", 16) != 0)
     g_set_error (error, WM_ARCHIVE_ERROR, WM_ARCHIVE_ERROR_DAMAGED,
                  "%s: the file does not begin as a database does", path);
   else if (read_uint32 (header + WM_APPLICATION_ID_AT) != WM_ARCHIVE_APPLICATION_ID)

@@ -15,20 +15,20 @@ free_event (WmEvent *event)
 GPtrArray *
 wm_archive_list_events (WmArchive *self, const WmId *piece_id, GError **error)
 {
-  g_autoptr (GPtrArray) events
-      = g_ptr_array_new_with_free_func ((GDestroyNotify) free_event);
+  g_autoptr (GPtrArray) events =
+      g_ptr_array_new_with_free_func ((GDestroyNotify)free_event);
   g_auto (WmReader) reader = { NULL };
   g_autoptr (WmStatement) select = NULL;
   g_autoptr (GError) problem = NULL;
 
   if (!wm_archive_take_reader (self, &reader, error))
     return NULL;
-  select = wm_database_prepare (
-      reader.db,
-      "SELECT e.made_at_us, p.name, e.label, e.undone FROM edit AS e"
-      " LEFT JOIN person AS p ON p.id = e.made_by"
-      " WHERE e.action = 'edit' AND e.piece_id IS ?1 ORDER BY e.id",
-      error);
+  select =
+      wm_database_prepare (reader.db,
+                           "SELECT e.made_at_us, p.name, e.label, e.undone FROM edit AS e"
+                           " LEFT JOIN person AS p ON p.id = e.made_by"
+                           " WHERE e.action = 'edit' AND e.piece_id IS ?1 ORDER BY e.id",
+                           error);
   if (select == NULL)
     return NULL;
   wm_statement_bind_id (select, 1, piece_id);

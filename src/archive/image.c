@@ -17,17 +17,17 @@ write_field (JsonBuilder *builder, const WmField *field, gpointer member)
     {
     case WM_FIELD_TEXT:
     case WM_FIELD_DATE:
-      json_builder_add_string_value (builder, *(char **) member);
+      json_builder_add_string_value (builder, *(char **)member);
       break;
     case WM_FIELD_INT:
     case WM_FIELD_NUMBER:
-      json_builder_add_int_value (builder, *(gint64 *) member);
+      json_builder_add_int_value (builder, *(gint64 *)member);
       break;
     case WM_FIELD_REAL:
-      json_builder_add_double_value (builder, *(double *) member);
+      json_builder_add_double_value (builder, *(double *)member);
       break;
     case WM_FIELD_FLAG:
-      json_builder_add_boolean_value (builder, *(gboolean *) member);
+      json_builder_add_boolean_value (builder, *(gboolean *)member);
       break;
     case WM_FIELD_KEY:
       {
@@ -46,15 +46,15 @@ says_something (const WmField *field, gpointer member)
     {
     case WM_FIELD_TEXT:
     case WM_FIELD_DATE:
-      return *(char **) member != NULL;
+      return *(char **)member != NULL;
     case WM_FIELD_INT:
-      return *(gint64 *) member != WM_UNKNOWN;
+      return *(gint64 *)member != WM_UNKNOWN;
     case WM_FIELD_NUMBER:
-      return *(gint64 *) member != 0;
+      return *(gint64 *)member != 0;
     case WM_FIELD_REAL:
-      return !isnan (*(double *) member);
+      return !isnan (*(double *)member);
     case WM_FIELD_FLAG:
-      return *(gboolean *) member;
+      return *(gboolean *)member;
     case WM_FIELD_KEY:
       return !wm_id_is_none (member);
     }
@@ -88,8 +88,8 @@ wm_image_write (const WmRow *row)
 static gboolean
 read_field (JsonNode *node, const WmField *field, gpointer member)
 {
-  GType type = JSON_NODE_HOLDS_VALUE (node) ? json_node_get_value_type (node)
-                                            : G_TYPE_INVALID;
+  GType type =
+      JSON_NODE_HOLDS_VALUE (node) ? json_node_get_value_type (node) : G_TYPE_INVALID;
 
   if (type == G_TYPE_INVALID)
     return FALSE;
@@ -99,18 +99,18 @@ read_field (JsonNode *node, const WmField *field, gpointer member)
     case WM_FIELD_DATE:
       if (type != G_TYPE_STRING)
         return FALSE;
-      g_free (*(char **) member);
-      *(char **) member = g_strdup (json_node_get_string (node));
+      g_free (*(char **)member);
+      *(char **)member = g_strdup (json_node_get_string (node));
       return TRUE;
     case WM_FIELD_INT:
     case WM_FIELD_NUMBER:
-      *(gint64 *) member = json_node_get_int (node);
+      *(gint64 *)member = json_node_get_int (node);
       return type == G_TYPE_INT64;
     case WM_FIELD_REAL:
-      *(double *) member = json_node_get_double (node);
+      *(double *)member = json_node_get_double (node);
       return type == G_TYPE_DOUBLE || type == G_TYPE_INT64;
     case WM_FIELD_FLAG:
-      *(gboolean *) member = json_node_get_boolean (node);
+      *(gboolean *)member = json_node_get_boolean (node);
       return type == G_TYPE_BOOLEAN;
     case WM_FIELD_KEY:
       return type == G_TYPE_STRING

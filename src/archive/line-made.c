@@ -77,13 +77,13 @@ static gboolean
 make_severity (WmDatabase *db, const WmId *visit_id, WmLine *line, GError **error)
 {
   gboolean has_row;
-  g_autoptr (WmStatement) worst
-      = ask (db,
-             "SELECT max (now), min (now), (SELECT inspected_at_s FROM visit"
-             " WHERE id = ?1) FROM (SELECT CASE WHEN after_severity > 0"
-             " THEN after_severity ELSE severity END AS now"
-             " FROM \"check\" WHERE visit_id = ?1) WHERE now <> 5",
-             visit_id, &has_row, error);
+  g_autoptr (WmStatement) worst =
+      ask (db,
+           "SELECT max (now), min (now), (SELECT inspected_at_s FROM visit"
+           " WHERE id = ?1) FROM (SELECT CASE WHEN after_severity > 0"
+           " THEN after_severity ELSE severity END AS now"
+           " FROM \"check\" WHERE visit_id = ?1) WHERE now <> 5",
+           visit_id, &has_row, error);
 
   if (worst == NULL)
     return FALSE;
@@ -102,14 +102,14 @@ static gboolean
 make_photo (WmDatabase *db, const WmId *piece_id, WmLine *line, GError **error)
 {
   gboolean has_row;
-  g_autoptr (WmStatement) photo
-      = ask (db,
-             "SELECT p.sha256, p.format FROM visit AS v JOIN photo AS p"
-             " ON p.visit_id = v.id WHERE v.piece_id = ?1"
-             " ORDER BY v.taken_in_at_s DESC, v.id DESC,"
-             " CASE p.moment WHEN 'after' THEN 0 WHEN 'before' THEN 1 ELSE 2 END,"
-             " p.position, p.id LIMIT 1",
-             piece_id, &has_row, error);
+  g_autoptr (WmStatement) photo =
+      ask (db,
+           "SELECT p.sha256, p.format FROM visit AS v JOIN photo AS p"
+           " ON p.visit_id = v.id WHERE v.piece_id = ?1"
+           " ORDER BY v.taken_in_at_s DESC, v.id DESC,"
+           " CASE p.moment WHEN 'after' THEN 0 WHEN 'before' THEN 1 ELSE 2 END,"
+           " p.position, p.id LIMIT 1",
+           piece_id, &has_row, error);
 
   if (photo == NULL)
     return FALSE;
@@ -150,12 +150,12 @@ gboolean
 wm_line_load (WmDatabase *db, const WmId *piece_id, WmLine *line, GError **error)
 {
   gboolean has_row;
-  g_autoptr (WmStatement) kept
-      = ask (db,
-             "SELECT place, number, type, owner_name, description, severity, on_bench,"
-             " taken_in_at_s, handed_back_at_s, moment, promised_on, next_check_on,"
-             " photo_sha256, photo_format FROM piece_line WHERE piece_id = ?1",
-             piece_id, &has_row, error);
+  g_autoptr (WmStatement) kept =
+      ask (db,
+           "SELECT place, number, type, owner_name, description, severity, on_bench,"
+           " taken_in_at_s, handed_back_at_s, moment, promised_on, next_check_on,"
+           " photo_sha256, photo_format FROM piece_line WHERE piece_id = ?1",
+           piece_id, &has_row, error);
 
   line->place = -1;
   if (kept == NULL)

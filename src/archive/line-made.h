@@ -31,8 +31,8 @@ G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (WmLine, wm_line_clear)
 gboolean wm_line_make (WmDatabase *db, WmPiece *piece, WmLine *line, GError **error);
 
 /* From the list as it is kept; the place is -1 if it is not there. */
-gboolean wm_line_load (WmDatabase *db, const WmId *piece_id, WmLine *line,
-                       GError **error);
+gboolean
+wm_line_load (WmDatabase *db, const WmId *piece_id, WmLine *line, GError **error);
 
 /* NULL if the same, else the name of what differs. The place is not compared. */
 const char *wm_line_find_difference (const WmLine *a, const WmLine *b);

@@ -16,8 +16,8 @@
 static gboolean
 remove_line (WmDatabase *db, const WmId *piece_id, gint64 place, GError **error)
 {
-  g_autoptr (WmStatement) remove
-      = wm_database_prepare (db, "DELETE FROM piece_line WHERE piece_id = ?1", error);
+  g_autoptr (WmStatement) remove =
+      wm_database_prepare (db, "DELETE FROM piece_line WHERE piece_id = ?1", error);
 
   if (remove == NULL)
     return FALSE;
@@ -46,8 +46,8 @@ find_place (WmDatabase *db, gint64 second, gint64 *out_place, GError **error)
           g_propagate_error (error, g_steal_pointer (&problem));
           return FALSE;
         }
-      *out_place = wm_statement_is_null (last, 0) ? first
-                                                  : wm_statement_get_int64 (last, 0) + 1;
+      *out_place =
+          wm_statement_is_null (last, 0) ? first : wm_statement_get_int64 (last, 0) + 1;
       wm_statement_rewind (last);
       if (*out_place < first + WM_PLACES_A_SECOND)
         return TRUE;
@@ -145,10 +145,9 @@ wm_line_compare (WmDatabase *db, const WmId *piece_id, GError **error)
   if (!wm_line_make (db, WM_PIECE (piece.record), &line, error))
     return NULL;
   difference = wm_line_find_difference (&line, &kept);
-  return difference != NULL
-             ? g_strdup_printf ("its line in the list of pieces has another %s",
-                                difference)
-             : NULL;
+  return difference != NULL ? g_strdup_printf (
+             "its line in the list of pieces has another %s", difference)
+                            : NULL;
 }
 
 /* ---- which lines a change touches --------------------------------------- */
@@ -187,10 +186,9 @@ add_pieces_of_record (WmDatabase *db, WmRecord *record, GHashTable *pieces,
                       GError **error)
 {
   WmKind kind = wm_record_get_kind (record);
-  const char *field = kind == WM_KIND_PHOTO || kind == WM_KIND_CHECK ? "visit_id"
-                      : kind == WM_KIND_VISIT || kind == WM_KIND_STONE_GROUP
-                          ? "piece_id"
-                          : NULL;
+  const char *field = kind == WM_KIND_PHOTO || kind == WM_KIND_CHECK         ? "visit_id"
+                      : kind == WM_KIND_VISIT || kind == WM_KIND_STONE_GROUP ? "piece_id"
+                                                                             : NULL;
   const WmId *id = field != NULL
                        ? wm_record_get_member (record, wm_kind_find_field (kind, field))
                        : wm_record_get_id (record);
@@ -219,8 +217,8 @@ gboolean
 wm_lines_refresh_changed (WmDatabase *db, WmTrade *trade, GPtrArray *changes,
                           GError **error)
 {
-  g_autoptr (GHashTable) pieces
-      = g_hash_table_new_full (wm_id_hash, wm_id_equal_func, g_free, NULL);
+  g_autoptr (GHashTable) pieces =
+      g_hash_table_new_full (wm_id_hash, wm_id_equal_func, g_free, NULL);
   GHashTableIter iter;
   gpointer id;
 

@@ -15,8 +15,8 @@ gboolean wm_lines_refresh_changed (WmDatabase *db, WmTrade *trade, GPtrArray *ch
                                    GError **error);
 
 /* One line made anew; taken out if the piece is gone. */
-gboolean wm_line_refresh (WmDatabase *db, WmTrade *trade, const WmId *piece_id,
-                          GError **error);
+gboolean
+wm_line_refresh (WmDatabase *db, WmTrade *trade, const WmId *piece_id, GError **error);
 
 /* What a line ought to say and what it says, for the audit: NULL if the same. */
 char *wm_line_compare (WmDatabase *db, const WmId *piece_id, GError **error);

@@ -78,8 +78,8 @@ set_aside (const char *archive_folder, WmDatabase *db, gint64 version, GError **
   g_autofree char *folder = g_build_filename (archive_folder, WM_SET_ASIDE_NAME, NULL);
   g_autoptr (GDateTime) now = g_date_time_new_now_utc ();
   g_autofree char *when = g_date_time_format (now, "%Y%m%dT%H%M%SZ");
-  g_autofree char *name
-      = g_strdup_printf ("records-version-%" G_GINT64_FORMAT "-%s.sqlite", version, when);
+  g_autofree char *name =
+      g_strdup_printf ("records-version-%" G_GINT64_FORMAT "-%s.sqlite", version, when);
   g_autofree char *path = g_build_filename (folder, name, NULL);
 
   return make_folder (folder, error) && wm_schema_set_aside (db, path, error)
@@ -305,8 +305,8 @@ wm_opening_look (WmArchive *self, GError **error)
     return FALSE;
 
   /* While another program has it open, SQLite's own shared memory is there. */
-  self->read_mode = wm_folder_is_locked (self->folder) ? WM_DATABASE_READ
-                                                       : WM_DATABASE_FROZEN;
+  self->read_mode =
+      wm_folder_is_locked (self->folder) ? WM_DATABASE_READ : WM_DATABASE_FROZEN;
   if (self->read_mode == WM_DATABASE_FROZEN && has_log (self)
       && !look_at_copy (self, error))
     return FALSE;

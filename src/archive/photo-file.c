@@ -195,8 +195,8 @@ copy_in (int from, int to, char **out_sha256, gint64 *out_byte_size,
          GCancellable *cancellable, GError **error)
 {
   gcry_md_hd_t hash = open_hash (error);
-  gboolean is_done = hash != NULL
-                     && pass_through (from, to, hash, out_byte_size, cancellable, error);
+  gboolean is_done =
+      hash != NULL && pass_through (from, to, hash, out_byte_size, cancellable, error);
 
   if (is_done && fsync (to) != 0)
     {
@@ -213,8 +213,8 @@ static gboolean
 store (WmArchive *self, int from, const char *format, GCancellable *cancellable,
        char **out_sha256, gint64 *out_byte_size, GError **error)
 {
-  g_autofree char *incoming
-      = g_build_filename (self->photos_folder, WM_INCOMING_PREFIX "XXXXXX", NULL);
+  g_autofree char *incoming =
+      g_build_filename (self->photos_folder, WM_INCOMING_PREFIX "XXXXXX", NULL);
   g_autofree char *sha256 = NULL;
   g_autofree char *path = NULL;
   gint64 byte_size = 0;

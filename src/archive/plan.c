@@ -96,9 +96,9 @@ static GArray *
 list_tied (Plan *plan, const WmLink *link, const WmId *id, GError **error)
 {
   g_autoptr (GArray) keys = g_array_new (FALSE, FALSE, sizeof (WmId));
-  g_autofree char *sql
-      = g_strdup_printf ("SELECT id FROM \"%s\" WHERE \"%s\" = ?1 ORDER BY id",
-                         wm_kind_get_info (link->kind)->name, link->field);
+  g_autofree char *sql =
+      g_strdup_printf ("SELECT id FROM \"%s\" WHERE \"%s\" = ?1 ORDER BY id",
+                       wm_kind_get_info (link->kind)->name, link->field);
   g_autoptr (WmStatement) select = wm_database_prepare (plan->db, sql, error);
   g_autoptr (GError) problem = NULL;
 
@@ -143,7 +143,7 @@ empty_field (Plan *plan, const WmLink *link, const WmId *key, GError **error)
       g_hash_table_add (plan->emptied, change);
     }
   if (g_hash_table_contains (plan->emptied, change))
-    *(WmId *) wm_record_get_member (change->after.record, field) = WM_ID_NONE;
+    *(WmId *)wm_record_get_member (change->after.record, field) = WM_ID_NONE;
   return TRUE;
 }
 

@@ -44,17 +44,15 @@ wm_archive_list (WmArchive *self, WmKind kind, const char *key_field, const WmId
 {
   g_auto (WmReader) reader = { NULL };
   g_autofree char *tail = NULL;
-  const WmField *field
-      = key_field != NULL ? wm_kind_find_field (kind, key_field) : NULL;
+  const WmField *field = key_field != NULL ? wm_kind_find_field (kind, key_field) : NULL;
 
-  g_return_val_if_fail (key_field == NULL
-                            || (field != NULL && field->type == WM_FIELD_KEY),
-                        NULL);
+  g_return_val_if_fail (
+      key_field == NULL || (field != NULL && field->type == WM_FIELD_KEY), NULL);
   if (!wm_archive_take_reader (self, &reader, error))
     return NULL;
-  tail = field != NULL ? g_strdup_printf ("WHERE t.\"%s\" IS ?1 %s", field->name,
-                                          get_order (kind))
-                       : g_strdup (get_order (kind));
+  tail = field != NULL
+             ? g_strdup_printf ("WHERE t.\"%s\" IS ?1 %s", field->name, get_order (kind))
+             : g_strdup (get_order (kind));
   return wm_row_list (reader.db, kind, tail, field != NULL ? id : NULL, error);
 }
 
@@ -142,7 +140,7 @@ wm_archive_find_piece (WmArchive *self, const char *number, GError **error)
                     written != NULL ? written : valid, error);
   if (piece == NULL && problem != NULL)
     g_prefix_error (error, "%s: ", problem->message);
-  return (WmPiece *) piece;
+  return (WmPiece *)piece;
 }
 
 /* ---- settings ----------------------------------------------------------- */
@@ -150,7 +148,7 @@ wm_archive_find_piece (WmArchive *self, const char *number, GError **error)
 static WmSetting *
 find_setting (WmDatabase *db, const char *name, GError **error)
 {
-  return (WmSetting *) find_by_text (
+  return (WmSetting *)find_by_text (
       db, WM_KIND_SETTING, "SELECT id FROM setting WHERE name = ?1", name, error);
 }
 
@@ -213,8 +211,8 @@ read_block (WmDatabase *db, guint *out_first, guint *out_last)
       && g_ascii_string_to_unsigned (g_strstrip (ends[1]), 10, first,
                                      WM_NUMBER_LAST_RUNNING, &last, NULL))
     {
-      *out_first = (guint) first;
-      *out_last = (guint) last;
+      *out_first = (guint)first;
+      *out_last = (guint)last;
     }
 }
 
@@ -222,8 +220,8 @@ static gboolean
 is_taken (WmDatabase *db, const char *number, gboolean *out_taken, GError **error)
 {
   g_autoptr (GError) problem = NULL;
-  g_autoptr (WmStatement) select
-      = wm_database_prepare (db, "SELECT 1 FROM piece WHERE number = ?1", error);
+  g_autoptr (WmStatement) select =
+      wm_database_prepare (db, "SELECT 1 FROM piece WHERE number = ?1", error);
 
   if (select == NULL)
     return FALSE;
@@ -239,14 +237,14 @@ static gboolean
 read_last_given (WmDatabase *db, int year, gint64 *out_running, GError **error)
 {
   g_autoptr (GError) problem = NULL;
-  g_autoptr (WmStatement) select = wm_database_prepare (
-      db, "SELECT running FROM number_given WHERE year = ?1", error);
+  g_autoptr (WmStatement) select =
+      wm_database_prepare (db, "SELECT running FROM number_given WHERE year = ?1", error);
 
   if (select == NULL)
     return FALSE;
   wm_statement_bind_int64 (select, 1, year);
-  *out_running
-      = wm_statement_next (select, &problem) ? wm_statement_get_int64 (select, 0) : 0;
+  *out_running =
+      wm_statement_next (select, &problem) ? wm_statement_get_int64 (select, 0) : 0;
   if (problem == NULL)
     return TRUE;
   g_propagate_error (error, g_steal_pointer (&problem));
@@ -279,7 +277,7 @@ take_number (WmDatabase *db, int year, GError **error)
     return NULL;
   for (running = MAX (running + 1, first); running <= last; running++)
     {
-      g_autofree char *number = wm_number_make ((guint) year, (guint) running);
+      g_autofree char *number = wm_number_make ((guint)year, (guint)running);
       gboolean taken;
 
       if (number == NULL || !is_taken (db, number, &taken, error))

@@ -18,9 +18,8 @@ wm_row_clear (WmRow *row)
 static char *
 make_select (const WmKindInfo *info)
 {
-  GString *sql
-      = g_string_new ("SELECT t.id, t.made_at_us, t.changed_at_us, t.changed_by,"
-                      " t.revision");
+  GString *sql = g_string_new ("SELECT t.id, t.made_at_us, t.changed_at_us, t.changed_by,"
+                               " t.revision");
 
   for (guint i = 0; i < info->n_fields; i++)
     g_string_append_printf (sql, ", t.\"%s\"", info->fields[i].name);
@@ -88,8 +87,8 @@ get_sql (WmKind kind)
         {
           const WmKindInfo *info = wm_kind_get_info (k);
 
-          all[k] = (KindSql) { make_select (info), make_insert (info),
-                               make_update (info), make_delete (info) };
+          all[k] = (KindSql) { make_select (info), make_insert (info), make_update (info),
+                               make_delete (info) };
         }
       g_once_init_leave (&ready, 1);
     }
@@ -108,27 +107,27 @@ read_field (WmStatement *statement, int column, WmRecord *record, const WmField 
     case WM_FIELD_TEXT:
     case WM_FIELD_DATE:
       {
-        g_autofree char *old = *(char **) member;
+        g_autofree char *old = *(char **)member;
 
-        *(char **) member = g_strdup (wm_statement_get_text (statement, column));
+        *(char **)member = g_strdup (wm_statement_get_text (statement, column));
         break;
       }
     case WM_FIELD_INT:
-      *(gint64 *) member = wm_statement_is_null (statement, column)
-                               ? WM_UNKNOWN
-                               : wm_statement_get_int64 (statement, column);
+      *(gint64 *)member = wm_statement_is_null (statement, column)
+                              ? WM_UNKNOWN
+                              : wm_statement_get_int64 (statement, column);
       break;
     case WM_FIELD_NUMBER:
-      *(gint64 *) member = wm_statement_get_int64 (statement, column);
+      *(gint64 *)member = wm_statement_get_int64 (statement, column);
       break;
     case WM_FIELD_REAL:
-      *(double *) member = wm_statement_get_double (statement, column);
+      *(double *)member = wm_statement_get_double (statement, column);
       break;
     case WM_FIELD_FLAG:
-      *(gboolean *) member = wm_statement_get_int64 (statement, column) != 0;
+      *(gboolean *)member = wm_statement_get_int64 (statement, column) != 0;
       break;
     case WM_FIELD_KEY:
-      *(WmId *) member = wm_statement_get_id (statement, column);
+      *(WmId *)member = wm_statement_get_id (statement, column);
       break;
     }
 }
@@ -211,13 +210,13 @@ wm_row_check (WmRecord *record, GError **error)
       gpointer member = wm_record_get_member (record, field);
 
       if ((field->type == WM_FIELD_TEXT || field->type == WM_FIELD_DATE)
-          && *(char **) member != NULL && !g_utf8_validate (*(char **) member, -1, NULL))
+          && *(char **)member != NULL && !g_utf8_validate (*(char **)member, -1, NULL))
         wrong = field->name;
     }
   if (wrong == NULL)
     return TRUE;
-  g_set_error (error, WM_ARCHIVE_ERROR, WM_ARCHIVE_ERROR_REFUSED,
-               "%s.%s is not UTF-8", info->name, wrong);
+  g_set_error (error, WM_ARCHIVE_ERROR, WM_ARCHIVE_ERROR_REFUSED, "%s.%s is not UTF-8",
+               info->name, wrong);
   return FALSE;
 }
 
@@ -230,20 +229,20 @@ bind_field (WmStatement *statement, int place, WmRecord *record, const WmField *
     {
     case WM_FIELD_TEXT:
     case WM_FIELD_DATE:
-      wm_statement_bind_text (statement, place, *(char **) member);
+      wm_statement_bind_text (statement, place, *(char **)member);
       break;
     case WM_FIELD_INT:
-      if (*(gint64 *) member != WM_UNKNOWN)
-        wm_statement_bind_int64 (statement, place, *(gint64 *) member);
+      if (*(gint64 *)member != WM_UNKNOWN)
+        wm_statement_bind_int64 (statement, place, *(gint64 *)member);
       break; /* else left NULL: bindings are cleared after each use */
     case WM_FIELD_NUMBER:
-      wm_statement_bind_int64 (statement, place, *(gint64 *) member);
+      wm_statement_bind_int64 (statement, place, *(gint64 *)member);
       break;
     case WM_FIELD_REAL:
-      wm_statement_bind_double (statement, place, *(double *) member);
+      wm_statement_bind_double (statement, place, *(double *)member);
       break;
     case WM_FIELD_FLAG:
-      wm_statement_bind_int64 (statement, place, *(gboolean *) member ? 1 : 0);
+      wm_statement_bind_int64 (statement, place, *(gboolean *)member ? 1 : 0);
       break;
     case WM_FIELD_KEY:
       wm_statement_bind_id (statement, place, member);
@@ -284,8 +283,8 @@ wm_row_update (WmDatabase *db, const WmRow *row, GError **error)
 gboolean
 wm_row_delete (WmDatabase *db, WmKind kind, const WmId *id, GError **error)
 {
-  g_autoptr (WmStatement) statement
-      = wm_database_prepare (db, get_sql (kind)->remove, error);
+  g_autoptr (WmStatement) statement =
+      wm_database_prepare (db, get_sql (kind)->remove, error);
 
   if (statement == NULL)
     return FALSE;

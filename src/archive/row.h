@@ -20,8 +20,8 @@ void wm_row_clear (WmRow *row);
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (WmRow, wm_row_clear)
 
 /* @out_row->record is NULL if there is no such row, which is no error. */
-gboolean wm_row_load (WmDatabase *db, WmKind kind, const WmId *id, WmRow *out_row,
-                      GError **error);
+gboolean
+wm_row_load (WmDatabase *db, WmKind kind, const WmId *id, WmRow *out_row, GError **error);
 
 /* The records of a query whose WHERE and ORDER BY are @tail, with @id as its ?1.
  * @tail: fixed text of ours. (element-type WmRecord) */

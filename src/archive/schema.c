@@ -59,9 +59,9 @@ wm_schema_upgrade (WmDatabase *db, const char *(*get_file) (guint version), guin
 {
   gint64 from;
   /* Pragmas take no bound values; both are numbers of ours. */
-  g_autofree char *stamp
-      = g_strdup_printf ("PRAGMA application_id = %d; PRAGMA user_version = %u;",
-                         WM_ARCHIVE_APPLICATION_ID, newest);
+  g_autofree char *stamp =
+      g_strdup_printf ("PRAGMA application_id = %d; PRAGMA user_version = %u;",
+                       WM_ARCHIVE_APPLICATION_ID, newest);
 
   if (!wm_database_read_number (db, "PRAGMA user_version", &from, error))
     return FALSE;
@@ -113,8 +113,8 @@ wm_schema_set_aside (WmDatabase *db, const char *path, GError **error)
 static GHashTable *
 list_schema (WmDatabase *db, GError **error)
 {
-  g_autoptr (GHashTable) all
-      = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_free);
+  g_autoptr (GHashTable) all =
+      g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_free);
   g_autoptr (GError) problem = NULL;
   g_autoptr (WmStatement) select = wm_database_prepare (
       db, "SELECT type, name, sql FROM sqlite_schema WHERE sql IS NOT NULL", error);
@@ -142,13 +142,13 @@ find_difference (GHashTable *wanted, GHashTable *there)
   g_hash_table_iter_init (&iter, wanted);
   while (g_hash_table_iter_next (&iter, &name, &sql))
     if (g_strcmp0 (sql, g_hash_table_lookup (there, name)) != 0)
-      return g_strdup_printf ("%s is missing or not as it was made", (char *) name);
+      return g_strdup_printf ("%s is missing or not as it was made", (char *)name);
 
   g_hash_table_iter_init (&iter, there);
   while (g_hash_table_iter_next (&iter, &name, &sql))
     if (!g_hash_table_contains (wanted, name)
         && (g_str_has_prefix (name, "trigger ") || g_str_has_prefix (name, "view ")))
-      return g_strdup_printf ("%s is not of this program", (char *) name);
+      return g_strdup_printf ("%s is not of this program", (char *)name);
   return NULL;
 }
 

@@ -77,19 +77,19 @@ static const char *const words_sql[] = {
 };
 
 /* CROSS JOIN keeps the order: first the words, sorted and cut off, then their lines. */
-static const char newest_sql[]
-    = COLUMNS " FROM (SELECT rowid AS place FROM piece_word WHERE piece_word MATCH ?1"
-              " ORDER BY rowid DESC" PAGE ") AS w"
-              " CROSS JOIN piece_line AS l ON l.place = w.place";
+static const char newest_sql[] =
+    COLUMNS " FROM (SELECT rowid AS place FROM piece_word WHERE piece_word MATCH ?1"
+            " ORDER BY rowid DESC" PAGE ") AS w"
+            " CROSS JOIN piece_line AS l ON l.place = w.place";
 
-static const char ranked_sql[]
-    = COLUMNS " FROM (SELECT rowid AS place FROM piece_word WHERE piece_word MATCH ?1"
-              " ORDER BY rank, rowid DESC" PAGE ") AS w"
-              " CROSS JOIN piece_line AS l ON l.place = w.place";
+static const char ranked_sql[] =
+    COLUMNS " FROM (SELECT rowid AS place FROM piece_word WHERE piece_word MATCH ?1"
+            " ORDER BY rank, rowid DESC" PAGE ") AS w"
+            " CROSS JOIN piece_line AS l ON l.place = w.place";
 
-static const char few_sql[]
-    = "SELECT count (*) FROM (SELECT 1 FROM piece_word WHERE piece_word MATCH ?1"
-      " LIMIT " WM_TEXT (WM_RANK_MAX) " + 1)";
+static const char few_sql[] =
+    "SELECT count (*) FROM (SELECT 1 FROM piece_word WHERE piece_word MATCH ?1"
+    " LIMIT " WM_TEXT (WM_RANK_MAX) " + 1)";
 
 static gint64
 get_int (WmStatement *statement, int column)
@@ -109,7 +109,7 @@ read_row (WmStatement *select)
   row->type = g_strdup (wm_statement_get_text (select, 2));
   row->owner_name = g_strdup (wm_statement_get_text (select, 3));
   row->description = g_strdup (wm_statement_get_text (select, 4));
-  row->severity = (int) wm_statement_get_int64 (select, 5);
+  row->severity = (int)wm_statement_get_int64 (select, 5);
   row->on_bench = wm_statement_get_int64 (select, 6) != 0;
   row->taken_in_at_s = get_int (select, 7);
   row->handed_back_at_s = get_int (select, 8);

@@ -134,11 +134,11 @@ plan (WmDatabase *db, Direction direction, const WmId *edit_id, GError **error)
 {
   g_autoptr (GPtrArray) changes = wm_row_changes_new ();
   g_autoptr (GError) problem = NULL;
-  g_autoptr (WmStatement) logged
-      = wm_database_prepare (db,
-                             "SELECT kind, row_id, before, after FROM edit_row"
-                             " WHERE edit_id = ?1 ORDER BY position",
-                             error);
+  g_autoptr (WmStatement) logged =
+      wm_database_prepare (db,
+                           "SELECT kind, row_id, before, after FROM edit_row"
+                           " WHERE edit_id = ?1 ORDER BY position",
+                           error);
 
   if (logged == NULL)
     return NULL;
@@ -155,8 +155,8 @@ plan (WmDatabase *db, Direction direction, const WmId *edit_id, GError **error)
 static gboolean
 mark_edit (WmDatabase *db, Direction direction, const WmId *edit_id, GError **error)
 {
-  g_autoptr (WmStatement) update
-      = wm_database_prepare (db, "UPDATE edit SET undone = ?2 WHERE id = ?1", error);
+  g_autoptr (WmStatement) update =
+      wm_database_prepare (db, "UPDATE edit SET undone = ?2 WHERE id = ?1", error);
 
   if (update == NULL)
     return FALSE;

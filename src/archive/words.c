@@ -82,8 +82,8 @@ static void
 add_stone (GString *text, WmStatement *row, WmTrade *trade)
 {
   const char *species = wm_statement_get_text (row, 0);
-  const WmStone *stone
-      = trade != NULL && species != NULL ? wm_trade_find_stone (trade, species) : NULL;
+  const WmStone *stone =
+      trade != NULL && species != NULL ? wm_trade_find_stone (trade, species) : NULL;
 
   add_words (text, species);
   if (stone != NULL)
@@ -199,8 +199,8 @@ wm_words_put (WmDatabase *db, WmTrade *trade, gint64 place, WmPiece *piece,
 gboolean
 wm_words_remove (WmDatabase *db, gint64 place, GError **error)
 {
-  g_autoptr (WmStatement) remove
-      = wm_database_prepare (db, "DELETE FROM piece_word WHERE rowid = ?1", error);
+  g_autoptr (WmStatement) remove =
+      wm_database_prepare (db, "DELETE FROM piece_word WHERE rowid = ?1", error);
 
   if (remove == NULL)
     return FALSE;
@@ -239,7 +239,7 @@ wm_words_to_match (const char *typed)
       /* Quoted, so that AND, NEAR or a column's name is a word like any other; the
        * star makes it the beginning of one. No quote is in it: it is all letters. */
       g_string_append_printf (match, "%s\"%.*s\"*", match->len > 0 ? " " : "",
-                              (int) (end - start), start);
+                              (int)(end - start), start);
     }
   return match->len > 0 ? g_strdup (match->str) : NULL;
 }

@@ -94,8 +94,8 @@ wm_call_find_piece (WmCall *call, WmArchive *archive, const char *number)
       g_autofree char *shown = wm_shown_path (number);
 
       wm_call_fail (call,
-                    _("There is no piece %s in this archive. “wearmark pieces” lists"
-                      " all."),
+                    _ ("There is no piece %s in this archive. “wearmark pieces” lists"
+                       " all."),
                     shown);
     }
   else if (piece == NULL)
@@ -173,10 +173,10 @@ wm_call_misused (WmCall *call, const char *format, ...)
   va_end (args);
   tell (call, text);
   if (call->verb != NULL)
-    fprintf (stderr, _("“wearmark %s --help” shows how it is used.\n"),
+    fprintf (stderr, _ ("“wearmark %s --help” shows how it is used.\n"),
              call->verb->name);
   else
-    fprintf (stderr, "%s", _("“wearmark --help” lists the verbs.\n"));
+    fprintf (stderr, "%s", _ ("“wearmark --help” lists the verbs.\n"));
   return WM_EXIT_USAGE;
 }
 

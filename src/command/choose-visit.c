@@ -11,9 +11,8 @@ wm_call_choose_visit (WmCall *call, WmArchive *archive, WmPiece *piece, WmExit *
 {
   const char *nth = wm_call_get_option (call, "visit");
   g_autoptr (GError) error = NULL;
-  g_autoptr (GPtrArray) visits
-      = wm_archive_list (archive, WM_KIND_VISIT, "piece_id",
-                         wm_record_get_id (WM_RECORD (piece)), &error);
+  g_autoptr (GPtrArray) visits = wm_archive_list (
+      archive, WM_KIND_VISIT, "piece_id", wm_record_get_id (WM_RECORD (piece)), &error);
   guint64 number;
 
   if (visits == NULL)
@@ -22,15 +21,14 @@ wm_call_choose_visit (WmCall *call, WmArchive *archive, WmPiece *piece, WmExit *
       return NULL;
     }
   number = visits->len;
-  if (nth != NULL
-      && !g_ascii_string_to_unsigned (nth, 10, 1, G_MAXUINT32, &number, NULL))
+  if (nth != NULL && !g_ascii_string_to_unsigned (nth, 10, 1, G_MAXUINT32, &number, NULL))
     {
-      *out_exit = wm_call_misused (call, _("--visit takes a number, 1 for the first"));
+      *out_exit = wm_call_misused (call, _ ("--visit takes a number, 1 for the first"));
       return NULL;
     }
   if (number < 1 || number > visits->len)
     {
-      *out_exit = wm_call_fail (call, _("%s has %u visits. Nothing was written."),
+      *out_exit = wm_call_fail (call, _ ("%s has %u visits. Nothing was written."),
                                 piece->number, visits->len);
       return NULL;
     }
@@ -48,22 +46,21 @@ get_rank (const WmPhoto *photo)
 static int
 compare_photos (gconstpointer a, gconstpointer b)
 {
-  const WmPhoto *first = *(WmPhoto *const *) a;
-  const WmPhoto *second = *(WmPhoto *const *) b;
+  const WmPhoto *first = *(WmPhoto *const *)a;
+  const WmPhoto *second = *(WmPhoto *const *)b;
 
   if (get_rank (first) != get_rank (second))
     return get_rank (first) - get_rank (second);
   if (first->position != second->position)
     return first->position < second->position ? -1 : 1;
-  return wm_id_compare (wm_record_get_id (WM_RECORD ((gpointer) first)),
-                        wm_record_get_id (WM_RECORD ((gpointer) second)));
+  return wm_id_compare (wm_record_get_id (WM_RECORD ((gpointer)first)),
+                        wm_record_get_id (WM_RECORD ((gpointer)second)));
 }
 
 GPtrArray *
 wm_list_photos (WmArchive *archive, const WmId *visit_id, GError **error)
 {
-  GPtrArray *photos
-      = wm_archive_list_of_visit (archive, WM_KIND_PHOTO, visit_id, error);
+  GPtrArray *photos = wm_archive_list_of_visit (archive, WM_KIND_PHOTO, visit_id, error);
 
   if (photos != NULL)
     g_ptr_array_sort (photos, compare_photos);

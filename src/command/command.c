@@ -12,10 +12,10 @@
 #include "wearmark-config.h"
 
 static const WmVerbOption global_options[] = {
-  { "archive", 0, N_("DIR"), N_("use the archive in DIR instead of your own") },
-  { "json", 0, NULL, N_("print JSON with stable keys") },
-  { "help", 'h', NULL, N_("show this help") },
-  { "version", 0, NULL, N_("show the version") },
+  { "archive", 0, N_ ("DIR"), N_ ("use the archive in DIR instead of your own") },
+  { "json", 0, NULL, N_ ("print JSON with stable keys") },
+  { "help", 'h', NULL, N_ ("show this help") },
+  { "version", 0, NULL, N_ ("show the version") },
   { NULL },
 };
 
@@ -35,14 +35,14 @@ print_options (WmCall *call, const WmVerbOption *options)
 {
   for (; options != NULL && options->name != NULL; options++)
     {
-      const char *value = options->value_name != NULL ? _(options->value_name) : "";
-      g_autofree char *letter
-          = options->letter != 0 ? g_strdup_printf ("-%c, ", options->letter) : NULL;
-      g_autofree char *usage
-          = g_strdup_printf ("%s--%s%s%s", letter != NULL ? letter : "", options->name,
-                             *value != '\0' ? " " : "", value);
+      const char *value = options->value_name != NULL ? _ (options->value_name) : "";
+      g_autofree char *letter =
+          options->letter != 0 ? g_strdup_printf ("-%c, ", options->letter) : NULL;
+      g_autofree char *usage =
+          g_strdup_printf ("%s--%s%s%s", letter != NULL ? letter : "", options->name,
+                           *value != '\0' ? " " : "", value);
 
-      wm_call_print (call, "  %-28s %s\n", usage, _(options->summary));
+      wm_call_print (call, "  %-28s %s\n", usage, _ (options->summary));
     }
 }
 
@@ -51,8 +51,8 @@ print_verb_help (WmCall *call)
 {
   const WmVerb *verb = call->verb;
 
-  wm_call_print (call, "%s wearmark %s %s\n\n%s\n\n", _("Usage:"), verb->name,
-                 *verb->operands != '\0' ? _(verb->operands) : "", _(verb->summary));
+  wm_call_print (call, "%s wearmark %s %s\n\n%s\n\n", _ ("Usage:"), verb->name,
+                 *verb->operands != '\0' ? _ (verb->operands) : "", _ (verb->summary));
   print_options (call, verb->options);
   print_options (call, global_options);
   return WM_EXIT_DONE;
@@ -64,24 +64,24 @@ print_help (WmCall *call)
   if (call->verb != NULL)
     return print_verb_help (call);
 
-  wm_call_print (call, "%s wearmark [--archive DIR]\n       wearmark [--archive DIR]"
-                       " [--json] %s\n\n%s\n\n%s\n",
-                 _("Usage:"), _("VERB …"),
-                 _("Without a verb the window opens. With one, no display is needed."),
-                 _("Verbs:"));
+  wm_call_print (call,
+                 "%s wearmark [--archive DIR]\n       wearmark [--archive DIR]"
+                 " [--json] %s\n\n%s\n\n%s\n",
+                 _ ("Usage:"), _ ("VERB …"),
+                 _ ("Without a verb the window opens. With one, no display is needed."),
+                 _ ("Verbs:"));
   for (guint i = 0; i < wm_n_verbs; i++)
     {
-      const char *operands
-          = *wm_verbs[i]->operands != '\0' ? _(wm_verbs[i]->operands) : "";
+      const char *operands =
+          *wm_verbs[i]->operands != '\0' ? _ (wm_verbs[i]->operands) : "";
       g_autofree char *usage = g_strdup_printf ("%s %s", wm_verbs[i]->name, operands);
 
-      wm_call_print (call, "  %-28s %s\n", usage, _(wm_verbs[i]->summary));
+      wm_call_print (call, "  %-28s %s\n", usage, _ (wm_verbs[i]->summary));
     }
-  wm_call_print (call, "\n%s\n", _("Options:"));
+  wm_call_print (call, "\n%s\n", _ ("Options:"));
   print_options (call, global_options);
-  wm_call_print (call, "\n%s\n%s\n",
-                 _("wearmark VERB --help tells more about a verb."),
-                 _("Exit code: 0 done, 1 refused or failed, 2 wrong usage."));
+  wm_call_print (call, "\n%s\n%s\n", _ ("wearmark VERB --help tells more about a verb."),
+                 _ ("Exit code: 0 done, 1 refused or failed, 2 wrong usage."));
   return WM_EXIT_DONE;
 }
 
@@ -117,31 +117,31 @@ take_option (WmCall *call, char **argv, int argc, int *at)
   const char *name = argument + (is_long ? 2 : 1);
   gsize length = is_long ? strcspn (name, "=") : 1;
   const WmVerbOption *option = find_option (call, name, length, is_long ? 0 : *name);
-  const char *value = name[length] == '\0'  ? NULL
-                      : is_long             ? name + length + 1
-                                            : name + length;
+  const char *value = name[length] == '\0' ? NULL
+                      : is_long            ? name + length + 1
+                                           : name + length;
 
   if (option == NULL)
     {
       g_autofree char *shown = wm_shown_path (argument);
 
-      wm_call_misused (call, _("There is no option %s."), shown);
+      wm_call_misused (call, _ ("There is no option %s."), shown);
       return FALSE;
     }
   if (option->value_name == NULL && value != NULL)
     {
-      wm_call_misused (call, _("The option --%s takes no value."), option->name);
+      wm_call_misused (call, _ ("The option --%s takes no value."), option->name);
       return FALSE;
     }
   if (option->value_name != NULL && value == NULL && *at + 1 >= argc)
     {
-      wm_call_misused (call, _("The option --%s needs a value: %s."), option->name,
-                       _(option->value_name));
+      wm_call_misused (call, _ ("The option --%s needs a value: %s."), option->name,
+                       _ (option->value_name));
       return FALSE;
     }
   if (option->value_name != NULL && value == NULL)
     value = argv[++*at];
-  g_hash_table_insert (call->values, (gpointer) option->name,
+  g_hash_table_insert (call->values, (gpointer)option->name,
                        g_strdup (value != NULL ? value : ""));
   return TRUE;
 }
@@ -155,7 +155,7 @@ take_argument (WmCall *call, const char *argument)
 
       call->verb = find_verb (argument);
       if (call->verb == NULL)
-        wm_call_misused (call, _("There is no verb “%s”."), shown);
+        wm_call_misused (call, _ ("There is no verb “%s”."), shown);
       return call->verb != NULL;
     }
   g_ptr_array_add (call->operands, g_strdup (argument));
@@ -186,14 +186,13 @@ run_verb (WmCall *call)
   const WmVerb *verb = call->verb;
 
   if (call->operands->len < verb->min_operands)
-    return wm_call_misused (call, _("Something is missing: wearmark %s %s"), verb->name,
-                            _(verb->operands));
+    return wm_call_misused (call, _ ("Something is missing: wearmark %s %s"), verb->name,
+                            _ (verb->operands));
   if (call->operands->len > verb->max_operands)
     {
-      g_autofree char *shown
-          = wm_shown_path (call->operands->pdata[verb->max_operands]);
+      g_autofree char *shown = wm_shown_path (call->operands->pdata[verb->max_operands]);
 
-      return wm_call_misused (call, _("“%s” is one argument too many."), shown);
+      return wm_call_misused (call, _ ("“%s” is one argument too many."), shown);
     }
   return verb->run (call);
 }

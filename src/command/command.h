@@ -33,8 +33,8 @@ typedef struct _WmCall WmCall;
 
 typedef struct
 {
-  const char *name;            /* "pieces" */
-  const char *operands;        /* N_("[WORDS]"), or "" */
+  const char *name;     /* "pieces" */
+  const char *operands; /* N_("[WORDS]"), or "" */
   guint min_operands;
   guint max_operands;          /* G_MAXUINT: any number */
   const char *summary;         /* N_(): one line */

@@ -48,8 +48,8 @@ wm_json_add_flag (JsonBuilder *builder, const char *key, gboolean flag)
 void
 wm_json_add_time (JsonBuilder *builder, const char *key, gint64 time_s)
 {
-  g_autoptr (GDateTime) time
-      = time_s != WM_UNKNOWN ? g_date_time_new_from_unix_utc (time_s) : NULL;
+  g_autoptr (GDateTime) time =
+      time_s != WM_UNKNOWN ? g_date_time_new_from_unix_utc (time_s) : NULL;
   g_autofree char *text = time != NULL ? g_date_time_format_iso8601 (time) : NULL;
 
   wm_json_add_text (builder, key, text);
@@ -103,17 +103,17 @@ wm_json_add_fields (JsonBuilder *builder, gpointer record)
         {
         case WM_FIELD_TEXT:
         case WM_FIELD_DATE:
-          wm_json_add_text (builder, field->name, *(char **) member);
+          wm_json_add_text (builder, field->name, *(char **)member);
           break;
         case WM_FIELD_INT:
         case WM_FIELD_NUMBER:
-          add_int_field (builder, field->name, *(gint64 *) member);
+          add_int_field (builder, field->name, *(gint64 *)member);
           break;
         case WM_FIELD_REAL:
-          wm_json_add_real (builder, field->name, *(double *) member);
+          wm_json_add_real (builder, field->name, *(double *)member);
           break;
         case WM_FIELD_FLAG:
-          wm_json_add_flag (builder, field->name, *(gboolean *) member);
+          wm_json_add_flag (builder, field->name, *(gboolean *)member);
           break;
         case WM_FIELD_KEY:
           add_key (builder, field->name, member);

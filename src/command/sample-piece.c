@@ -75,8 +75,8 @@ wm_sample_find_person (WmSample *sample, const char *initials)
 static WmPerson *
 make_owner (JsonObject *object)
 {
-  static const char *const keys[]
-      = { "name", "phone", "email", "address", "letters_by", "language", "note" };
+  static const char *const keys[] = { "name",       "phone",    "email", "address",
+                                      "letters_by", "language", "note" };
   WmPerson *owner = wm_person_new ();
 
   wm_record_set_text (WM_RECORD (owner), "role", WM_ROLE_OWNER);
@@ -97,7 +97,7 @@ set_declared (WmPiece *piece, JsonObject *object)
 
   /* All currencies of the sample pieces have hundredths (ISO 4217). */
   if (isfinite (value))
-    piece->declared_minor = (gint64) llround (value * 100);
+    piece->declared_minor = (gint64)llround (value * 100);
   wm_record_set_text (WM_RECORD (piece), "currency",
                       wm_sample_get_text (object, "currency"));
   wm_record_set_text (WM_RECORD (piece), "declared-basis",
@@ -107,9 +107,8 @@ set_declared (WmPiece *piece, JsonObject *object)
 static WmPiece *
 make_piece (JsonObject *object, const char *number, const WmId *owner_id)
 {
-  static const char *const keys[] = { "type",        "metal", "fineness_basis",
-                                      "description", "unlike", "worn",
-                                      "size",        "shop_note" };
+  static const char *const keys[] = { "type",   "metal", "fineness_basis", "description",
+                                      "unlike", "worn",  "size",           "shop_note" };
   WmPiece *piece = wm_piece_new ();
 
   for (guint i = 0; i < G_N_ELEMENTS (keys); i++)
@@ -156,8 +155,8 @@ static int
 get_year (JsonArray *visits)
 {
   JsonObject *first = json_array_get_object_element (visits, 0);
-  g_autoptr (GDateTime) time
-      = g_date_time_new_from_unix_utc (wm_sample_get_time (first, "taken_in"));
+  g_autoptr (GDateTime) time =
+      g_date_time_new_from_unix_utc (wm_sample_get_time (first, "taken_in"));
 
   return time != NULL ? g_date_time_get_year (time) : 0;
 }
@@ -187,7 +186,7 @@ wm_sample_add_piece (WmSample *sample, JsonObject *object, GError **error)
   piece = make_piece (object, number, wm_record_get_id (WM_RECORD (owner)));
   by = wm_sample_find_person (
       sample, wm_sample_get_text (json_array_get_object_element (visits, 0), "by"));
-  edit = wm_edit_new (N_("Take in a piece"), wm_record_get_id (WM_RECORD (piece)), by);
+  edit = wm_edit_new (N_ ("Take in a piece"), wm_record_get_id (WM_RECORD (piece)), by);
   wm_edit_put (edit, owner);
   wm_edit_put (edit, piece);
   put_stones (edit, piece, wm_sample_get_list (object, "stones"));

@@ -47,7 +47,7 @@ put_photo (Stay *stay, JsonObject *object, gint64 position, GError **error)
   /* The record without it is better than none. */
   if (g_error_matches (problem, WM_PHOTO_ERROR, WM_PHOTO_ERROR_NOT_FOUND))
     {
-      wm_call_fail (stay->sample->call, _("The photo %s is not there and is left out."),
+      wm_call_fail (stay->sample->call, _ ("The photo %s is not there and is left out."),
                     name);
       stay->sample->n_left_out++;
       return TRUE;
@@ -64,15 +64,15 @@ put_photo (Stay *stay, JsonObject *object, gint64 position, GError **error)
   if (json_object_has_member (object, "scale"))
     set_scale (photo, json_object_get_object_member (object, "scale"));
   wm_edit_put (stay->edit, photo);
-  g_hash_table_insert (stay->photos, (gpointer) name, photo);
+  g_hash_table_insert (stay->photos, (gpointer)name, photo);
   return TRUE;
 }
 
 static gboolean
 put_photos (Stay *stay, GError **error)
 {
-  static const char *const moments[]
-      = { WM_PHOTO_BEFORE, WM_PHOTO_DURING, WM_PHOTO_AFTER };
+  static const char *const moments[] = { WM_PHOTO_BEFORE, WM_PHOTO_DURING,
+                                         WM_PHOTO_AFTER };
   JsonArray *photos = wm_sample_get_list (stay->object, "photos");
 
   for (guint m = 0; m < G_N_ELEMENTS (moments); m++)
@@ -125,7 +125,7 @@ format_points (JsonArray *list)
 
       g_array_append_val (points, point);
     }
-  return wm_points_format ((const WmPoint *) points->data, points->len);
+  return wm_points_format ((const WmPoint *)points->data, points->len);
 }
 
 /* The first mark of the check on a photo of this moment, for its measurement. */
@@ -137,8 +137,8 @@ put_marks (Stay *stay, WmCheck *check, JsonArray *places, WmId *out_before,
     {
       JsonObject *object = json_array_get_object_element (places, i);
       JsonArray *list = wm_sample_get_list (object, "points");
-      WmPhoto *photo = g_hash_table_lookup (stay->photos,
-                                            wm_sample_get_text (object, "photo"));
+      WmPhoto *photo =
+          g_hash_table_lookup (stay->photos, wm_sample_get_text (object, "photo"));
       g_autoptr (WmMark) mark = wm_mark_new ();
       g_autofree char *points = NULL;
       WmId *first;
@@ -225,13 +225,13 @@ answer_check (Stay *stay, WmCheck *check, JsonObject *object)
 
   check->severity = get_severity (object, "severity");
   check->after_severity = get_severity (object, "after");
-  check->answered_at_s
-      = inspected_at_s != WM_UNKNOWN ? inspected_at_s : stay->visit->taken_in_at_s;
+  check->answered_at_s =
+      inspected_at_s != WM_UNKNOWN ? inspected_at_s : stay->visit->taken_in_at_s;
   check->answered_by = wm_id_is_none (&stay->visit->inspected_by)
                            ? stay->visit->taken_in_by
                            : stay->visit->inspected_by;
   wm_record_set_text (WM_RECORD (check), "note", wm_sample_get_text (object, "note"));
-  if (wm_severity_is_finding ((WmSeverity) check->severity))
+  if (wm_severity_is_finding ((WmSeverity)check->severity))
     check->number = ++stay->n_findings;
 
   put_marks (stay, check, wm_sample_get_list (object, "place"), &before, &after);
@@ -262,7 +262,7 @@ static gboolean
 has_check (GPtrArray *checks, const char *item)
 {
   for (guint i = 0; i < checks->len; i++)
-    if (g_strcmp0 (((WmCheck *) checks->pdata[i])->item, item) == 0)
+    if (g_strcmp0 (((WmCheck *)checks->pdata[i])->item, item) == 0)
       return TRUE;
   return FALSE;
 }
@@ -273,8 +273,8 @@ add_further_checks (Stay *stay, GPtrArray *checks, JsonArray *answers, GError **
 {
   for (guint i = 0; answers != NULL && i < json_array_get_length (answers); i++)
     {
-      const char *key
-          = wm_sample_get_text (json_array_get_object_element (answers, i), "item");
+      const char *key =
+          wm_sample_get_text (json_array_get_object_element (answers, i), "item");
       const WmChecklistItem *item = wm_trade_find_item (stay->sample->trade, key);
 
       if (has_check (checks, key))
@@ -296,9 +296,8 @@ static gboolean
 put_checks (Stay *stay, WmPiece *piece, GError **error)
 {
   JsonArray *answers = wm_sample_get_list (stay->object, "checks");
-  g_autoptr (GPtrArray) checks
-      = wm_make_checks (stay->sample->trade, piece->type,
-                        wm_record_get_id (WM_RECORD (stay->visit)));
+  g_autoptr (GPtrArray) checks = wm_make_checks (
+      stay->sample->trade, piece->type, wm_record_get_id (WM_RECORD (stay->visit)));
 
   if (!add_further_checks (stay, checks, answers, error))
     return FALSE;
@@ -327,7 +326,7 @@ get_milligrams (JsonObject *object, const char *key)
 {
   double grams = wm_sample_get_real (object, key);
 
-  return isfinite (grams) ? (gint64) llround (grams * 1000) : WM_UNKNOWN;
+  return isfinite (grams) ? (gint64)llround (grams * 1000) : WM_UNKNOWN;
 }
 
 static char *
@@ -364,9 +363,9 @@ get_moment (Stay *stay)
 static void
 fill_visit (Stay *stay, WmPiece *piece)
 {
-  static const char *const keys[]
-      = { "promised_on", "wishes", "open_reason", "next_check_on", "next_check_reason",
-          "shop_note" };
+  static const char *const keys[] = { "promised_on",       "wishes",
+                                      "open_reason",       "next_check_on",
+                                      "next_check_reason", "shop_note" };
   JsonObject *object = stay->object;
   g_autofree char *condition = join_lines (wm_sample_get_list (object, "condition"));
 
@@ -397,8 +396,7 @@ commit_step (Stay *stay, WmPiece *piece, const char *next_label, const WmId *nex
     return FALSE;
   g_clear_pointer (&stay->edit, wm_edit_unref);
   if (next_label != NULL)
-    stay->edit
-        = wm_edit_new (next_label, wm_record_get_id (WM_RECORD (piece)), next_by);
+    stay->edit = wm_edit_new (next_label, wm_record_get_id (WM_RECORD (piece)), next_by);
   return TRUE;
 }
 
@@ -406,19 +404,20 @@ gboolean
 wm_sample_add_visit (WmSample *sample, WmPiece *piece, JsonObject *object, GError **error)
 {
   g_autoptr (WmVisit) visit = wm_visit_new ();
-  g_autoptr (GHashTable) photos
-      = g_hash_table_new_full (g_str_hash, g_str_equal, NULL, g_object_unref);
+  g_autoptr (GHashTable) photos =
+      g_hash_table_new_full (g_str_hash, g_str_equal, NULL, g_object_unref);
   Stay stay = { .sample = sample, .object = object, .visit = visit, .photos = photos };
   const WmId *by = find_person (&stay, "by");
   const WmId *inspector = find_person (&stay, "inspected_by");
   gboolean is_done;
 
   fill_visit (&stay, piece);
-  stay.edit = wm_edit_new (N_("Begin a visit"), wm_record_get_id (WM_RECORD (piece)), by);
+  stay.edit =
+      wm_edit_new (N_ ("Begin a visit"), wm_record_get_id (WM_RECORD (piece)), by);
   wm_edit_put (stay.edit, visit);
-  is_done = commit_step (&stay, piece, N_("Add photos"), by, error)
+  is_done = commit_step (&stay, piece, N_ ("Add photos"), by, error)
             && put_photos (&stay, error)
-            && commit_step (&stay, piece, N_("Answer checks"), inspector, error)
+            && commit_step (&stay, piece, N_ ("Answer checks"), inspector, error)
             && put_checks (&stay, piece, error)
             && commit_step (&stay, piece, NULL, NULL, error);
   g_clear_pointer (&stay.edit, wm_edit_unref);

@@ -35,13 +35,14 @@ print_text (WmCall *call, const WmAlignment *alignment)
 {
   const double *m = alignment->matrix;
 
-  wm_call_print (call, "%s\n", _(wm_align_reason_text (alignment->reason)));
+  wm_call_print (call, "%s\n", _ (wm_align_reason_text (alignment->reason)));
   if (alignment->aligned)
-    wm_call_print (call,
-                   _("After to before: %.6g %.6g %.6g / %.6g %.6g %.6g / %.6g %.6g %.6g\n"
-                     "Residual %.2f pixels, overlap %.0f %%\n"),
-                   m[0], m[1], m[2], m[3], m[4], m[5], m[6], m[7], m[8],
-                   alignment->residual_px, 100 * alignment->overlap);
+    wm_call_print (
+        call,
+        _ ("After to before: %.6g %.6g %.6g / %.6g %.6g %.6g / %.6g %.6g %.6g\n"
+           "Residual %.2f pixels, overlap %.0f %%\n"),
+        m[0], m[1], m[2], m[3], m[4], m[5], m[6], m[7], m[8], alignment->residual_px,
+        100 * alignment->overlap);
 }
 
 static WmExit
@@ -68,21 +69,23 @@ run (WmCall *call)
   else
     print_text (call, &alignment);
   if (dest != NULL && !alignment.aligned)
-    return wm_call_fail (call, _("The photos could not be aligned, so nothing was written."));
+    return wm_call_fail (call,
+                         _ ("The photos could not be aligned, so nothing was written."));
   return WM_EXIT_DONE;
 }
 
 static const WmVerbOption verb_options[] = {
-  { "output", 'o', N_("WARPED.png"), N_("write the after photo laid on the before photo") },
+  { "output", 'o', N_ ("WARPED.png"),
+    N_ ("write the after photo laid on the before photo") },
   { NULL },
 };
 
 const WmVerb wm_verb_align = {
   .name = "align",
-  .operands = N_("BEFORE AFTER"),
+  .operands = N_ ("BEFORE AFTER"),
   .min_operands = 2,
   .max_operands = 2,
-  .summary = N_("bring two photos of a piece into register"),
+  .summary = N_ ("bring two photos of a piece into register"),
   .options = verb_options,
   .run = run,
 };

@@ -40,7 +40,7 @@ print_text (WmCall *call, const WmPhotoFacts *facts, const WmJudgement *judgemen
 {
   g_autofree char *summary = wm_judgement_summary (judgement);
 
-  wm_call_print (call, _("%s, %d x %d pixels upright (EXIF orientation %d)\n%s\n"),
+  wm_call_print (call, _ ("%s, %d x %d pixels upright (EXIF orientation %d)\n%s\n"),
                  wm_photo_format_name (facts->format), facts->width, facts->height,
                  facts->orientation, summary);
   for (guint bit = 1; bit <= judgement->reasons; bit <<= 1)
@@ -74,17 +74,17 @@ run (WmCall *call)
 }
 
 static const WmVerbOption verb_options[] = {
-  { "output", 'o', N_("UPRIGHT.png"),
-    N_("write it as the window shows it: upright, sRGB") },
+  { "output", 'o', N_ ("UPRIGHT.png"),
+    N_ ("write it as the window shows it: upright, sRGB") },
   { NULL },
 };
 
 const WmVerb wm_verb_photo = {
   .name = "photo",
-  .operands = N_("FILE"),
+  .operands = N_ ("FILE"),
   .min_operands = 1,
   .max_operands = 1,
-  .summary = N_("format, size, orientation and quality of a photo"),
+  .summary = N_ ("format, size, orientation and quality of a photo"),
   .options = verb_options,
   .run = run,
 };

@@ -61,14 +61,14 @@ find_check (const Picture *self, const WmId *id)
 static char *
 make_value (const Picture *self, const WmMark *mark)
 {
-  const WmId *id = wm_record_get_id (WM_RECORD ((gpointer) mark));
+  const WmId *id = wm_record_get_id (WM_RECORD ((gpointer)mark));
 
   for (guint i = 0; i < self->measurements->len; i++)
     {
       const WmMeasurement *measured = self->measurements->pdata[i];
 
       if (wm_id_equal (&measured->mark_id, id) && isfinite (measured->value_mm))
-        return g_strdup_printf (_("%.2f mm"), measured->value_mm);
+        return g_strdup_printf (_ ("%.2f mm"), measured->value_mm);
     }
   return g_strdup ("");
 }
@@ -88,16 +88,16 @@ add_mark (Picture *self, const WmMark *mark)
   g_ptr_array_add (self->places, points);
   g_ptr_array_add (self->values, value);
   drawn.shape = get_shape (mark);
-  drawn.points = (const WmPoint *) points->data;
+  drawn.points = (const WmPoint *)points->data;
   drawn.n_points = points->len;
   if (*value != '\0')
     drawn.value = value;
   if (check != NULL)
     {
-      drawn.number = check->number > 0 ? (int) check->number : 0;
-      drawn.severity = (WmSeverity) (after && check->after_severity > 0
-                                         ? check->after_severity
-                                         : check->severity);
+      drawn.number = check->number > 0 ? (int)check->number : 0;
+      drawn.severity =
+          (WmSeverity)(after && check->after_severity > 0 ? check->after_severity
+                                                          : check->severity);
     }
   if (!wm_id_is_none (&mark->carried_from))
     drawn.state = mark->confirmed ? WM_MARK_PLAIN : WM_MARK_UNCONFIRMED;
@@ -119,12 +119,12 @@ load (Picture *self, WmArchive *archive, const WmId *visit_id, GError **error)
   self->checks = wm_archive_list_of_visit (archive, WM_KIND_CHECK, visit_id, error);
   if (self->checks == NULL)
     return FALSE;
-  self->measurements
-      = wm_archive_list_of_visit (archive, WM_KIND_MEASUREMENT, visit_id, error);
+  self->measurements =
+      wm_archive_list_of_visit (archive, WM_KIND_MEASUREMENT, visit_id, error);
   if (self->measurements == NULL)
     return FALSE;
 
-  self->places = g_ptr_array_new_with_free_func ((GDestroyNotify) g_array_unref);
+  self->places = g_ptr_array_new_with_free_func ((GDestroyNotify)g_array_unref);
   self->values = g_ptr_array_new_with_free_func (g_free);
   self->drawn = g_array_new (FALSE, FALSE, sizeof (WmPictureMark));
   for (guint i = 0; i < self->marks->len; i++)
@@ -144,14 +144,13 @@ describe_findings (const Picture *self)
       const WmMark *mark = self->marks->pdata[i];
       const WmCheck *check = find_check (self, &mark->check_id);
 
-      if (check == NULL || !wm_severity_is_finding ((WmSeverity) check->severity)
-          || !g_hash_table_add (told, (gpointer) check))
+      if (check == NULL || !wm_severity_is_finding ((WmSeverity)check->severity)
+          || !g_hash_table_add (told, (gpointer)check))
         continue;
-      g_string_append_printf (text, "%s%" G_GINT64_FORMAT " %s: %s",
-                              text->len > 0 ? "\n" : "", MAX (check->number, 0),
-                              wm_severity_words (check->severity),
-                              wm_trade_text (check->fault != NULL ? check->fault
-                                                                  : check->title));
+      g_string_append_printf (
+          text, "%s%" G_GINT64_FORMAT " %s: %s", text->len > 0 ? "\n" : "",
+          MAX (check->number, 0), wm_severity_words (check->severity),
+          wm_trade_text (check->fault != NULL ? check->fault : check->title));
       if (check->note != NULL)
         g_string_append_printf (text, ". %s", check->note);
     }
@@ -161,8 +160,8 @@ describe_findings (const Picture *self)
 static double
 get_mm_per_px (const WmPhoto *photo)
 {
-  double length_px
-      = hypot (photo->scale_x2 - photo->scale_x1, photo->scale_y2 - photo->scale_y1);
+  double length_px =
+      hypot (photo->scale_x2 - photo->scale_x1, photo->scale_y2 - photo->scale_y1);
 
   return length_px > 0 && photo->scale_mm > 0 ? photo->scale_mm / length_px : 0;
 }
@@ -172,9 +171,9 @@ write_picture (const Picture *self, WmArchive *archive, const char *dest, GError
 {
   g_autofree char *path = wm_archive_photo_path (archive, self->photo);
   g_autofree char *findings = describe_findings (self);
-  const char *source
-      = self->photo->caption != NULL ? self->photo->caption : self->photo->original_name;
-  WmPictureOptions options = { .marks = (const WmPictureMark *) self->drawn->data,
+  const char *source =
+      self->photo->caption != NULL ? self->photo->caption : self->photo->original_name;
+  WmPictureOptions options = { .marks = (const WmPictureMark *)self->drawn->data,
                                .n_marks = self->drawn->len };
 
   options.note = (WmPngNote) { .title = self->piece->number,
@@ -194,8 +193,8 @@ choose_photo (WmCall *call, WmArchive *archive, WmPiece *piece, WmVisit *visit,
 {
   const char *nth = wm_call_get_option (call, "photo");
   g_autoptr (GError) error = NULL;
-  g_autoptr (GPtrArray) photos
-      = wm_list_photos (archive, wm_record_get_id (WM_RECORD (visit)), &error);
+  g_autoptr (GPtrArray) photos =
+      wm_list_photos (archive, wm_record_get_id (WM_RECORD (visit)), &error);
   guint64 number;
 
   *out_exit = WM_EXIT_FAILED;
@@ -204,10 +203,10 @@ choose_photo (WmCall *call, WmArchive *archive, WmPiece *piece, WmVisit *visit,
   else if (nth == NULL
            || !g_ascii_string_to_unsigned (nth, 10, 1, G_MAXUINT32, &number, NULL))
     *out_exit =
-        wm_call_misused (call, _("say which photo with --photo N, 1 for the first"));
+        wm_call_misused (call, _ ("say which photo with --photo N, 1 for the first"));
   else if (number > photos->len)
     *out_exit =
-        wm_call_fail (call, _("This visit of %s has %u photos. Nothing was written."),
+        wm_call_fail (call, _ ("This visit of %s has %u photos. Nothing was written."),
                       piece->number, photos->len);
   else
     return g_object_ref (photos->pdata[number - 1]);
@@ -227,7 +226,7 @@ run (WmCall *call)
   WmExit exit = WM_EXIT_FAILED;
 
   if (dest == NULL)
-    return wm_call_misused (call, _("say where to with -o FILE.png"));
+    return wm_call_misused (call, _ ("say where to with -o FILE.png"));
   archive = wm_call_look_at_archive (call);
   if (archive != NULL)
     piece = wm_call_find_piece (call, archive, wm_call_get_operand (call, 0));
@@ -248,18 +247,18 @@ run (WmCall *call)
 }
 
 static const WmVerbOption verb_options[] = {
-  { "photo", 0, N_("N"), N_("which photo of the visit, in the order of “show”") },
-  { "output", 'o', N_("FILE.png"), N_("where to") },
+  { "photo", 0, N_ ("N"), N_ ("which photo of the visit, in the order of “show”") },
+  { "output", 'o', N_ ("FILE.png"), N_ ("where to") },
   WM_VISIT_OPTION,
   { NULL },
 };
 
 const WmVerb wm_verb_picture = {
   .name = "picture",
-  .operands = N_("NUMBER"),
+  .operands = N_ ("NUMBER"),
   .min_operands = 1,
   .max_operands = 1,
-  .summary = N_("write a photo with its marks as PNG"),
+  .summary = N_ ("write a photo with its marks as PNG"),
   .options = verb_options,
   .run = run,
 };

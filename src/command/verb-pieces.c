@@ -32,8 +32,8 @@ add_row (JsonBuilder *builder, const WmPieceRow *row)
 static void
 print_row (WmCall *call, WmTrade *trade, const WmPieceRow *row)
 {
-  const WmPieceType *type
-      = row->type != NULL ? wm_trade_find_piece_type (trade, row->type) : NULL;
+  const WmPieceType *type =
+      row->type != NULL ? wm_trade_find_piece_type (trade, row->type) : NULL;
 
   wm_call_print (call, "%-14s  %-24s  %-20s  %s\n",
                  row->number != NULL ? row->number : "–",
@@ -85,14 +85,14 @@ run (WmCall *call)
   if (wm_call_wants_json (call))
     wm_call_print_json (call, json_builder_get_root (builder));
   else if (n == 0)
-    wm_call_print (call, "%s\n", _("No pieces."));
+    wm_call_print (call, "%s\n", _ ("No pieces."));
   return WM_EXIT_DONE;
 }
 
 const WmVerb wm_verb_pieces = {
   .name = "pieces",
-  .operands = N_("[WORDS]"),
+  .operands = N_ ("[WORDS]"),
   .max_operands = G_MAXUINT,
-  .summary = N_("list the pieces, or those that have all the words"),
+  .summary = N_ ("list the pieces, or those that have all the words"),
   .run = run,
 };

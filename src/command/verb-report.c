@@ -16,7 +16,8 @@ read_options (WmCall *call, WmArchive *archive, WmReportOptions *out)
   const char *paper = wm_call_get_option (call, "paper");
 
   *out = (WmReportOptions) { .paper = wm_report_get_paper (archive) };
-  out->size = wm_call_get_option (call, "mail") != NULL ? WM_REPORT_MAIL : WM_REPORT_PRINT;
+  out->size =
+      wm_call_get_option (call, "mail") != NULL ? WM_REPORT_MAIL : WM_REPORT_PRINT;
   out->grey = wm_call_get_option (call, "grey") != NULL;
   out->language = wm_call_get_option (call, "language");
   if (g_strcmp0 (paper, "letter") == 0)
@@ -49,7 +50,7 @@ print_result (WmCall *call, WmPiece *piece, const char *path, WmReport *report)
     }
   else
     {
-      wm_call_print (call, _("%s: %u pages, written to %s\n"), piece->number,
+      wm_call_print (call, _ ("%s: %u pages, written to %s\n"), piece->number,
                      wm_report_get_n_pages (report), shown);
     }
 }
@@ -68,7 +69,7 @@ run (WmCall *call)
   WmExit exit = WM_EXIT_FAILED;
 
   if (path == NULL)
-    return wm_call_misused (call, _("say where to with -o FILE.pdf"));
+    return wm_call_misused (call, _ ("say where to with -o FILE.pdf"));
 
   wm_photo_start ();
   archive = wm_call_look_at_archive (call);
@@ -79,7 +80,7 @@ run (WmCall *call)
   if (piece == NULL)
     return WM_EXIT_FAILED;
   if (!read_options (call, archive, &options))
-    return wm_call_misused (call, _("--paper is a4 or letter"));
+    return wm_call_misused (call, _ ("--paper is a4 or letter"));
   visit = wm_call_choose_visit (call, archive, piece, &exit);
   if (visit == NULL)
     return exit;
@@ -93,21 +94,21 @@ run (WmCall *call)
 }
 
 static const WmVerbOption verb_options[] = {
-  { "output", 'o', N_("FILE.pdf"), N_("where to") },
+  { "output", 'o', N_ ("FILE.pdf"), N_ ("where to") },
   WM_VISIT_OPTION,
-  { "mail", 0, NULL, N_("small, to be mailed: pictures as large as their places") },
-  { "paper", 0, N_("PAPER"), N_("a4 or letter (default: the shop's)") },
-  { "grey", 0, NULL, N_("marks in grey, for a black-and-white printer") },
-  { "language", 0, N_("TAG"), N_("en, de ... (default: the owner's)") },
+  { "mail", 0, NULL, N_ ("small, to be mailed: pictures as large as their places") },
+  { "paper", 0, N_ ("PAPER"), N_ ("a4 or letter (default: the shop's)") },
+  { "grey", 0, NULL, N_ ("marks in grey, for a black-and-white printer") },
+  { "language", 0, N_ ("TAG"), N_ ("en, de ... (default: the owner's)") },
   { NULL },
 };
 
 const WmVerb wm_verb_report = {
   .name = "report",
-  .operands = N_("NUMBER"),
+  .operands = N_ ("NUMBER"),
   .min_operands = 1,
   .max_operands = 1,
-  .summary = N_("write the before/after report of a piece as PDF"),
+  .summary = N_ ("write the before/after report of a piece as PDF"),
   .options = verb_options,
   .run = run,
 };

@@ -51,22 +51,21 @@ put_people (WmSample *sample, WmEdit *edit, JsonArray *people)
                     wm_sample_get_text (object, "name"), "initials", initials, NULL);
       wm_edit_put (edit, person);
       if (initials != NULL)
-        g_hash_table_insert (sample->people, g_strdup (initials),
-                             g_memdup2 (wm_record_get_id (WM_RECORD (person)),
-                                        sizeof (WmId)));
+        g_hash_table_insert (
+            sample->people, g_strdup (initials),
+            g_memdup2 (wm_record_get_id (WM_RECORD (person)), sizeof (WmId)));
     }
 }
 
 static gboolean
 add_shop (WmSample *sample, JsonObject *shop, GError **error)
 {
-  g_autoptr (WmEdit) edit = wm_edit_new (N_("Set up the shop"), NULL, NULL);
+  g_autoptr (WmEdit) edit = wm_edit_new (N_ ("Set up the shop"), NULL, NULL);
   const char *phone = wm_sample_get_text (shop, "phone");
   const char *email = wm_sample_get_text (shop, "email");
-  g_autofree char *contact
-      = g_strdup_printf ("%s%s%s", phone != NULL ? phone : "",
-                         phone != NULL && email != NULL ? ", " : "",
-                         email != NULL ? email : "");
+  g_autofree char *contact = g_strdup_printf ("%s%s%s", phone != NULL ? phone : "",
+                                              phone != NULL && email != NULL ? ", " : "",
+                                              email != NULL ? email : "");
 
   put_people (sample, edit, wm_sample_get_list (shop, "people"));
   return put_setting (sample, edit, WM_SETTING_SHOP_NAME,
@@ -97,7 +96,7 @@ add_all (WmSample *sample, JsonObject *root, GError **error)
       if (!wm_sample_add_piece (sample, json_array_get_object_element (pieces, i), error))
         return FALSE;
       if (!wm_call_wants_json (sample->call))
-        wm_call_print (sample->call, _("Piece %u of %u is in.\n"), i + 1,
+        wm_call_print (sample->call, _ ("Piece %u of %u is in.\n"), i + 1,
                        json_array_get_length (pieces));
     }
   return TRUE;
@@ -106,8 +105,8 @@ add_all (WmSample *sample, JsonObject *root, GError **error)
 static gboolean
 is_empty (WmArchive *archive)
 {
-  g_autoptr (GPtrArray) people
-      = wm_archive_list (archive, WM_KIND_PERSON, NULL, NULL, NULL);
+  g_autoptr (GPtrArray) people =
+      wm_archive_list (archive, WM_KIND_PERSON, NULL, NULL, NULL);
 
   return wm_archive_count (archive, WM_PIECES_ALL, NULL) == 0 && people != NULL
          && people->len == 0;
@@ -122,7 +121,7 @@ print_result (WmCall *call, WmArchive *archive)
   if (!wm_call_wants_json (call))
     {
       shown = wm_shown_path (wm_archive_get_folder (archive));
-      wm_call_print (call, _("The sample pieces are in %s.\n"), shown);
+      wm_call_print (call, _ ("The sample pieces are in %s.\n"), shown);
       return;
     }
   builder = json_builder_new ();
@@ -137,8 +136,8 @@ static WmExit
 fill (WmCall *call, const char *folder, JsonObject *root, WmTrade *trade)
 {
   g_autoptr (WmArchive) archive = wm_call_open_archive (call, WM_ARCHIVE_CREATE);
-  g_autoptr (GHashTable) people
-      = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_free);
+  g_autoptr (GHashTable) people =
+      g_hash_table_new_full (g_str_hash, g_str_equal, g_free, g_free);
   g_autoptr (GError) error = NULL;
   WmSample sample = { call, archive, trade, folder, people, 0 };
 
@@ -170,21 +169,21 @@ run (WmCall *call)
   if (trade == NULL)
     return WM_EXIT_FAILED;
   if (folder == NULL)
-    return wm_call_fail (call, _("The sample pieces are not on this machine. Name their"
-                                 " folder in the environment's WM_SAMPLES."));
+    return wm_call_fail (call, _ ("The sample pieces are not on this machine. Name their"
+                                  " folder in the environment's WM_SAMPLES."));
   file = g_build_filename (folder, "pieces.json", NULL);
   if (!json_parser_load_from_file (parser, file, &error))
-    return wm_call_fail (call, _("The sample pieces can not be read: %s"),
+    return wm_call_fail (call, _ ("The sample pieces can not be read: %s"),
                          error->message);
   root = json_parser_get_root (parser);
   if (root == NULL || !JSON_NODE_HOLDS_OBJECT (root))
-    return wm_call_fail (call, _("The sample pieces can not be read: %s"), file);
+    return wm_call_fail (call, _ ("The sample pieces can not be read: %s"), file);
   return fill (call, folder, json_node_get_object (root), trade);
 }
 
 const WmVerb wm_verb_sample = {
   .name = "sample",
   .operands = "",
-  .summary = N_("fill an empty archive with the sample pieces"),
+  .summary = N_ ("fill an empty archive with the sample pieces"),
   .run = run,
 };

@@ -25,7 +25,7 @@ typedef struct
 static void
 stay_clear (Stay *stay)
 {
-  GPtrArray **lists[] = { &stay->photos,   &stay->checks, &stay->marks,
+  GPtrArray **lists[] = { &stay->photos,       &stay->checks,   &stay->marks,
                           &stay->measurements, &stay->remedies, &stay->proofs,
                           &stay->pairings };
 
@@ -42,23 +42,21 @@ load_stay (WmArchive *archive, WmVisit *visit, Stay *stay, GError **error)
   {
     WmKind kind;
     GPtrArray **list;
-  } parts[] = { { WM_KIND_PHOTO, &stay->photos },
-                { WM_KIND_CHECK, &stay->checks },
-                { WM_KIND_MARK, &stay->marks },
-                { WM_KIND_MEASUREMENT, &stay->measurements },
-                { WM_KIND_REMEDY, &stay->remedies },
-                { WM_KIND_PROOF, &stay->proofs },
-                { WM_KIND_PAIRING, &stay->pairings } };
+  } parts[] = {
+    { WM_KIND_PHOTO, &stay->photos },    { WM_KIND_CHECK, &stay->checks },
+    { WM_KIND_MARK, &stay->marks },      { WM_KIND_MEASUREMENT, &stay->measurements },
+    { WM_KIND_REMEDY, &stay->remedies }, { WM_KIND_PROOF, &stay->proofs },
+    { WM_KIND_PAIRING, &stay->pairings }
+  };
 
   stay->visit = visit;
   for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
     {
       const WmId *id = wm_record_get_id (WM_RECORD (visit));
 
-      *parts[i].list
-          = parts[i].kind == WM_KIND_PHOTO
-                ? wm_list_photos (archive, id, error)
-                : wm_archive_list_of_visit (archive, parts[i].kind, id, error);
+      *parts[i].list = parts[i].kind == WM_KIND_PHOTO
+                           ? wm_list_photos (archive, id, error)
+                           : wm_archive_list_of_visit (archive, parts[i].kind, id, error);
       if (*parts[i].list == NULL)
         return FALSE;
     }
@@ -79,10 +77,10 @@ add_list (JsonBuilder *builder, const char *key, GPtrArray *list, const char *fi
       WmRecord *record = list->pdata[i];
 
       if (field != NULL
-          && !wm_id_equal (wm_record_get_member (
-                               record, wm_kind_find_field (wm_record_get_kind (record),
-                                                           field)),
-                           id))
+          && !wm_id_equal (
+              wm_record_get_member (
+                  record, wm_kind_find_field (wm_record_get_kind (record), field)),
+              id))
         continue;
       json_builder_begin_object (builder);
       wm_json_add_fields (builder, record);
@@ -197,8 +195,8 @@ print_json (WmCall *call, WmArchive *archive, WmPiece *piece, GPtrArray *visits,
   const WmId *id = wm_record_get_id (WM_RECORD (piece));
   g_autoptr (JsonBuilder) builder = json_builder_new ();
   g_autoptr (WmPerson) owner = load_owner (archive, piece);
-  g_autoptr (GPtrArray) stones
-      = wm_archive_list (archive, WM_KIND_STONE_GROUP, "piece_id", id, error);
+  g_autoptr (GPtrArray) stones =
+      wm_archive_list (archive, WM_KIND_STONE_GROUP, "piece_id", id, error);
   g_autoptr (GPtrArray) events = NULL;
 
   if (stones == NULL)
@@ -233,8 +231,8 @@ print_json (WmCall *call, WmArchive *archive, WmPiece *piece, GPtrArray *visits,
 static char *
 format_day (gint64 time_s)
 {
-  g_autoptr (GDateTime) time
-      = time_s != WM_UNKNOWN ? g_date_time_new_from_unix_local (time_s) : NULL;
+  g_autoptr (GDateTime) time =
+      time_s != WM_UNKNOWN ? g_date_time_new_from_unix_local (time_s) : NULL;
 
   return time != NULL ? g_date_time_format (time, "%Y-%m-%d") : g_strdup ("–");
 }
@@ -253,13 +251,13 @@ print_stay (WmCall *call, const Stay *stay)
   g_autofree char *back = format_day (stay->visit->handed_back_at_s);
   guint looked_at = 0;
 
-  wm_call_print (call, "\n%s %s – %s\n", _("Visit"), in, back);
+  wm_call_print (call, "\n%s %s – %s\n", _ ("Visit"), in, back);
   for (guint i = 0; i < stay->checks->len; i++)
     {
       const WmCheck *check = stay->checks->pdata[i];
 
       looked_at += check->severity != WM_SEVERITY_NOT_LOOKED_AT;
-      if (!wm_severity_is_finding ((WmSeverity) check->severity))
+      if (!wm_severity_is_finding ((WmSeverity)check->severity))
         continue;
       wm_call_print (call, "  %s: %s", wm_severity_words (check->severity),
                      wm_trade_text (check->fault != NULL ? check->fault : check->title));
@@ -269,10 +267,10 @@ print_stay (WmCall *call, const Stay *stay)
         wm_call_print (call, " → %s", wm_severity_words (check->after_severity));
       wm_call_print (call, "\n");
     }
-  wm_call_print (call, _("  %u photos, %u marks, %u of %u checks answered\n"),
+  wm_call_print (call, _ ("  %u photos, %u marks, %u of %u checks answered\n"),
                  stay->photos->len, stay->marks->len, looked_at, stay->checks->len);
   if (stay->visit->next_check_on != NULL)
-    wm_call_print (call, "  %s %s\n", _("Next check:"), stay->visit->next_check_on);
+    wm_call_print (call, "  %s %s\n", _ ("Next check:"), stay->visit->next_check_on);
 }
 
 static gboolean
@@ -281,18 +279,17 @@ print_text (WmCall *call, WmArchive *archive, WmPiece *piece, GPtrArray *visits,
 {
   g_autoptr (WmPerson) owner = load_owner (archive, piece);
   WmTrade *trade = wm_call_get_trade (call);
-  const WmPieceType *type
-      = trade != NULL ? wm_trade_find_piece_type (trade, piece->type) : NULL;
-  const WmMetal *metal
-      = trade != NULL ? wm_trade_find_metal (trade, piece->metal) : NULL;
+  const WmPieceType *type =
+      trade != NULL ? wm_trade_find_piece_type (trade, piece->type) : NULL;
+  const WmMetal *metal = trade != NULL ? wm_trade_find_metal (trade, piece->metal) : NULL;
 
   wm_call_print (call, "%s\n", piece->number);
-  print_line (call, _("Kind"), type != NULL ? wm_trade_text (type->name) : piece->type);
-  print_line (call, _("Owner"), owner != NULL ? owner->name : NULL);
-  print_line (call, _("Metal"),
+  print_line (call, _ ("Kind"), type != NULL ? wm_trade_text (type->name) : piece->type);
+  print_line (call, _ ("Owner"), owner != NULL ? owner->name : NULL);
+  print_line (call, _ ("Metal"),
               metal != NULL ? wm_trade_text (metal->name) : piece->metal);
-  print_line (call, _("Description"), piece->description);
-  print_line (call, _("Unlike its twins"), piece->unlike);
+  print_line (call, _ ("Description"), piece->description);
+  print_line (call, _ ("Unlike its twins"), piece->unlike);
   for (guint i = 0; i < visits->len; i++)
     {
       g_auto (Stay) stay = { NULL };
@@ -319,18 +316,17 @@ run (WmCall *call)
   visits = wm_archive_list (archive, WM_KIND_VISIT, "piece_id",
                             wm_record_get_id (WM_RECORD (piece)), &error);
   if (visits == NULL
-      || !(wm_call_wants_json (call)
-               ? print_json (call, archive, piece, visits, &error)
-               : print_text (call, archive, piece, visits, &error)))
+      || !(wm_call_wants_json (call) ? print_json (call, archive, piece, visits, &error)
+                                     : print_text (call, archive, piece, visits, &error)))
     return wm_call_fail_with (call, error);
   return WM_EXIT_DONE;
 }
 
 const WmVerb wm_verb_show = {
   .name = "show",
-  .operands = N_("NUMBER"),
+  .operands = N_ ("NUMBER"),
   .min_operands = 1,
   .max_operands = 1,
-  .summary = N_("show one piece whole: visits, photos, marks, checks"),
+  .summary = N_ ("show one piece whole: visits, photos, marks, checks"),
   .run = run,
 };

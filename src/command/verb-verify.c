@@ -67,20 +67,21 @@ static void
 print_text (WmCall *call, const WmAudit *audit)
 {
   for (guint i = 0; i < audit->problems->len; i++)
-    wm_call_print (call, "%s\n", ((WmProblem *) audit->problems->pdata[i])->text);
+    wm_call_print (call, "%s\n", ((WmProblem *)audit->problems->pdata[i])->text);
   wm_call_print (call,
-                 _("Looked at %" G_GINT64_FORMAT " pieces, %" G_GINT64_FORMAT
-                   " edits and %" G_GINT64_FORMAT " photos (%" G_GINT64_FORMAT
-                   " bytes).\n"),
+                 _ ("Looked at %" G_GINT64_FORMAT " pieces, %" G_GINT64_FORMAT
+                    " edits and %" G_GINT64_FORMAT " photos (%" G_GINT64_FORMAT
+                    " bytes).\n"),
                  audit->n_pieces, audit->n_edits, audit->n_photos, audit->n_bytes);
   if (audit->n_strays > 0)
     wm_call_print (call,
-                   _("%" G_GINT64_FORMAT " files in the photos folder belong to no record"
-                     " (an import that was cut short leaves such files; they do no"
-                     " harm).\n"),
+                   _ ("%" G_GINT64_FORMAT
+                      " files in the photos folder belong to no record"
+                      " (an import that was cut short leaves such files; they do no"
+                      " harm).\n"),
                    audit->n_strays);
   if (audit->problems->len == 0)
-    wm_call_print (call, "%s\n", _("Everything is as it was stored."));
+    wm_call_print (call, "%s\n", _ ("Everything is as it was stored."));
 }
 
 static WmExit
@@ -114,6 +115,6 @@ run (WmCall *call)
 const WmVerb wm_verb_verify = {
   .name = "verify",
   .operands = "",
-  .summary = N_("prove the archive: database, log of edits, every photo"),
+  .summary = N_ ("prove the archive: database, log of edits, every photo"),
   .run = run,
 };

@@ -31,7 +31,8 @@ static const struct
   [WM_NO_EDGE] = { "no-edge", N_ ("has no clear edge nearby; place the end by hand") },
   [WM_NO_NUMBER_HONEST] = { "no-honest-number",
                             N_ ("is so near the limit that no number would be honest") },
-  [WM_WRONG_UNIT] = { "wrong-unit", N_ ("was given in another unit than it is asked in") },
+  [WM_WRONG_UNIT] = { "wrong-unit",
+                      N_ ("was given in another unit than it is asked in") },
 };
 
 #define N_RESULTS ((int)(sizeof results / sizeof results[0]))

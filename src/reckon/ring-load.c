@@ -9,8 +9,9 @@
 #define MIN_CURVATURE 1.5
 
 /* Inner-fibre factor of a round bar of half thickness c bent to radius r. The neutral
- * axis lies e = r - c^2 / (2 (r - sqrt (r^2 - c^2))) inside the centroid; written with the
- * sum instead of the difference it keeps its digits for a thin wire on a wide ring. */
+ * axis lies e = r - c^2 / (2 (r - sqrt (r^2 - c^2))) inside the centroid; written with
+ * the sum instead of the difference it keeps its digits for a thin wire on a wide ring.
+ */
 static double
 curved_factor (double r, double c)
 {

@@ -7,33 +7,33 @@
 #include <glib/gi18n.h>
 
 static const WmField fields[] = {
-  { "visit_id", WM_FIELD_KEY, G_STRUCT_OFFSET (WmCheck, visit_id),
-    N_("visit"), WM_KIND_VISIT },
-  { "position", WM_FIELD_NUMBER, G_STRUCT_OFFSET (WmCheck, position), N_("position") },
-  { "item", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, item), N_("item") },
-  { "part", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, part), N_("part") },
-  { "title", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, title), N_("title") },
-  { "fault", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, fault), N_("fault") },
-  { "look", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, look), N_("how to look") },
+  { "visit_id", WM_FIELD_KEY, G_STRUCT_OFFSET (WmCheck, visit_id), N_ ("visit"),
+    WM_KIND_VISIT },
+  { "position", WM_FIELD_NUMBER, G_STRUCT_OFFSET (WmCheck, position), N_ ("position") },
+  { "item", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, item), N_ ("item") },
+  { "part", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, part), N_ ("part") },
+  { "title", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, title), N_ ("title") },
+  { "fault", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, fault), N_ ("fault") },
+  { "look", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, look), N_ ("how to look") },
   { "if_left", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, if_left),
-    N_("what failure leads to") },
+    N_ ("what failure leads to") },
   { "remedies", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, remedies),
-    N_("usual remedies") },
+    N_ ("usual remedies") },
   { "customer", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, customer),
-    N_("sentence for the customer") },
-  { "source", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, source), N_("source") },
-  { "number", WM_FIELD_INT, G_STRUCT_OFFSET (WmCheck, number), N_("number") },
-  { "severity", WM_FIELD_NUMBER, G_STRUCT_OFFSET (WmCheck, severity), N_("severity") },
-  { "note", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, note), N_("note") },
+    N_ ("sentence for the customer") },
+  { "source", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, source), N_ ("source") },
+  { "number", WM_FIELD_INT, G_STRUCT_OFFSET (WmCheck, number), N_ ("number") },
+  { "severity", WM_FIELD_NUMBER, G_STRUCT_OFFSET (WmCheck, severity), N_ ("severity") },
+  { "note", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, note), N_ ("note") },
   { "answered_at_s", WM_FIELD_INT, G_STRUCT_OFFSET (WmCheck, answered_at_s),
-    N_("answered") },
+    N_ ("answered") },
   { "answered_by", WM_FIELD_KEY, G_STRUCT_OFFSET (WmCheck, answered_by),
-    N_("answered by"), WM_KIND_PERSON },
+    N_ ("answered by"), WM_KIND_PERSON },
   { "after_severity", WM_FIELD_NUMBER, G_STRUCT_OFFSET (WmCheck, after_severity),
-    N_("severity after the work") },
+    N_ ("severity after the work") },
 };
 
-static const WmKindInfo info
-    = { WM_KIND_CHECK, "check", N_("check"), fields, G_N_ELEMENTS (fields) };
+static const WmKindInfo info = { WM_KIND_CHECK, "check", N_ ("check"), fields,
+                                 G_N_ELEMENTS (fields) };
 
 WM_DEFINE_RECORD (WmCheck, wm_check, &info)

@@ -20,18 +20,18 @@ struct _WmCheck
 
   WmId visit_id;
   gint64 position; /* order on the list, from 0 */
-  char *item; /* id of the item in the tables: "cl01" */
-  char *part; /* group on the list: "Box and tongue" */
-  char *title; /* what is looked at: "Claw tip" */
-  char *fault; /* its name when it is not sound: "Worn claw" */
+  char *item;      /* id of the item in the tables: "cl01" */
+  char *part;      /* group on the list: "Box and tongue" */
+  char *title;     /* what is looked at: "Claw tip" */
+  char *fault;     /* its name when it is not sound: "Worn claw" */
   char *look;
-  char *if_left; /* plain words */
+  char *if_left;  /* plain words */
   char *remedies; /* one a line */
   char *customer; /* "The ring that joins the clasp was worn thin." */
-  char *source; /* code of the source of the threshold */
+  char *source;   /* code of the source of the threshold */
   gint64 number;
-  gint64 severity; /* WmSeverity (reckon/severity.h); 0 not looked at */
-  char *note; /* the customer reads it on the report */
+  gint64 severity;      /* WmSeverity (reckon/severity.h); 0 not looked at */
+  char *note;           /* the customer reads it on the report */
   gint64 answered_at_s; /* UTC seconds */
   WmId answered_by;
   gint64 after_severity; /* WmSeverity; 0 not yet looked at again */

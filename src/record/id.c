@@ -50,11 +50,11 @@ wm_id_new (void)
 
   take_tick (&ms, &sequence);
   for (int i = 0; i < 6; i++)
-    id.bytes[i] = (guint8) (ms >> (40 - 8 * i));
-  id.bytes[6] = (guint8) (0x70 | sequence >> 8);
-  id.bytes[7] = (guint8) sequence;
+    id.bytes[i] = (guint8)(ms >> (40 - 8 * i));
+  id.bytes[6] = (guint8)(0x70 | sequence >> 8);
+  id.bytes[7] = (guint8)sequence;
   memcpy (id.bytes + 8, random, 8);
-  id.bytes[8] = (guint8) (0x80 | (id.bytes[8] & 0x3f));
+  id.bytes[8] = (guint8)(0x80 | (id.bytes[8] & 0x3f));
   return id;
 }
 
@@ -84,7 +84,7 @@ wm_id_hash (gconstpointer id)
   guint32 word;
 
   /* The last bytes are the random ones. */
-  memcpy (&word, ((const WmId *) id)->bytes + 12, sizeof word);
+  memcpy (&word, ((const WmId *)id)->bytes + 12, sizeof word);
   return word;
 }
 
@@ -120,8 +120,8 @@ wm_id_from_string (const char *text, WmId *out_id)
     {
       if (*text == '-')
         text++;
-      id.bytes[i] = (guint8) (g_ascii_xdigit_value (text[0]) << 4
-                              | g_ascii_xdigit_value (text[1]));
+      id.bytes[i] =
+          (guint8)(g_ascii_xdigit_value (text[0]) << 4 | g_ascii_xdigit_value (text[1]));
       text += 2;
     }
   *out_id = id;

@@ -23,11 +23,11 @@ struct _WmMark
 
   WmId photo_id;
   WmId check_id; /* none while the mark waits for a check */
-  char *shape; /* one of the WM_MARK_ words */
-  char *points; /* spot: 1, line: 2 or more, outline: 3 or more, span: 2 */
+  char *shape;   /* one of the WM_MARK_ words */
+  char *points;  /* spot: 1, line: 2 or more, outline: 3 or more, span: 2 */
   double disc_x; /* upright photo pixels; NaN: the program places the disc */
   double disc_y;
-  WmId carried_from; /* mark of another photo or visit this was taken over from */
+  WmId carried_from;  /* mark of another photo or visit this was taken over from */
   gboolean confirmed; /* FALSE: carried over and not yet accepted */
 };
 

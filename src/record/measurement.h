@@ -17,14 +17,14 @@ struct _WmMeasurement
   WmRecord parent_instance;
 
   WmId check_id;
-  WmId mark_id; /* none if read off a gauge */
+  WmId mark_id;   /* none if read off a gauge */
   char *quantity; /* "thickness", "width", "length", "play", "diameter" */
   double value_mm;
   double uncertainty_mm;
-  double as_made_mm; /* nominal, or measured at an unworn place */
-  char *as_made_basis; /* "nominal", "unworn place", "earlier visit" */
-  char *method; /* "gauge" or "photo" */
-  char *moment; /* WM_PHOTO_BEFORE or WM_PHOTO_AFTER: before or after the work */
+  double as_made_mm;    /* nominal, or measured at an unworn place */
+  char *as_made_basis;  /* "nominal", "unworn place", "earlier visit" */
+  char *method;         /* "gauge" or "photo" */
+  char *moment;         /* WM_PHOTO_BEFORE or WM_PHOTO_AFTER: before or after the work */
   gint64 measured_at_s; /* UTC seconds */
 };
 

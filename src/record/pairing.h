@@ -28,8 +28,8 @@ struct _WmPairing
   double m7;
   double m8;
   double residual_px; /* before-photo pixels */
-  double overlap; /* share of the before photo, 0 to 1 */
-  char *made_by; /* "program", "hand", "refined" */
+  double overlap;     /* share of the before photo, 0 to 1 */
+  char *made_by;      /* "program", "hand", "refined" */
   char *points; /* before x,y and after x,y in turn, as record/points.h writes them */
 };
 

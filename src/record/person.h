@@ -25,10 +25,10 @@ struct _WmPerson
   char *initials;
   char *phone;
   char *email;
-  char *address; /* lines separated by newline */
+  char *address;    /* lines separated by newline */
   char *letters_by; /* "post", "email", "phone", "none" */
-  char *language; /* BCP 47: "en", "de" */
-  char *note; /* for the shop only; never shown to a customer */
+  char *language;   /* BCP 47: "en", "de" */
+  char *note;       /* for the shop only; never shown to a customer */
   gboolean retired; /* a worker who left stays, because old edits name them */
 };
 

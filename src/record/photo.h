@@ -23,25 +23,25 @@ struct _WmPhoto
 
   WmId visit_id;
   gint64 position; /* order in the strip within its moment, from 0 */
-  char *moment; /* WM_PHOTO_BEFORE, _DURING or _AFTER */
-  char *view; /* key of a standard view of the piece type, or NULL */
+  char *moment;    /* WM_PHOTO_BEFORE, _DURING or _AFTER */
+  char *view;      /* key of a standard view of the piece type, or NULL */
   char *caption;
   char *sha256; /* 64 lower-case hex digits: names the file in the archive */
   char *format; /* "jpeg", "png" ...: also the file name ending in the archive */
   gint64 byte_size;
-  gint64 width; /* pixels, upright */
-  gint64 height; /* pixels, upright */
+  gint64 width;       /* pixels, upright */
+  gint64 height;      /* pixels, upright */
   gint64 orientation; /* EXIF 1 to 8 as it is in the file */
   /* 0 to 3, clockwise, how the jeweller likes to see it; marks stay in upright pixels */
   gint64 quarter_turns;
-  gint64 taken_at_s; /* UTC seconds, from EXIF where it says */
+  gint64 taken_at_s;   /* UTC seconds, from EXIF where it says */
   char *original_name; /* without folders */
   double scale_x1;
   double scale_y1;
   double scale_x2;
   double scale_y2;
-  double scale_mm; /* mm; NaN while no scale is set */
-  char *verdict; /* "good", "usable", "retake"; NULL until judged */
+  double scale_mm;       /* mm; NaN while no scale is set */
+  char *verdict;         /* "good", "usable", "retake"; NULL until judged */
   char *verdict_reasons; /* words of photo/judge.h separated by spaces */
 };
 

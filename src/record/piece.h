@@ -17,10 +17,10 @@ struct _WmPiece
   WmRecord parent_instance;
 
   char *number; /* year, running number, check character: "2026-0151-Q" */
-  char *type; /* key of a piece type: "ring_claw" */
+  char *type;   /* key of a piece type: "ring_claw" */
   WmId owner_id;
-  char *metal; /* key of an alloy ("au750y") or plain words */
-  gint64 fineness; /* parts per thousand by mass */
+  char *metal;          /* key of an alloy ("au750y") or plain words */
+  gint64 fineness;      /* parts per thousand by mass */
   char *fineness_basis; /* "said", "stamped", "tested", "assumed" */
   char *description;
   char *unlike;
@@ -28,9 +28,9 @@ struct _WmPiece
   char *size; /* ring size or other size as written */
   double length_mm;
   gint64 declared_minor; /* in the currency's minor unit (cents) */
-  char *currency; /* ISO 4217 */
-  char *declared_basis; /* the customer's words: receipt, valuation and date, a guess */
-  char *shop_note; /* never shown to a customer */
+  char *currency;        /* ISO 4217 */
+  char *declared_basis;  /* the customer's words: receipt, valuation and date, a guess */
+  char *shop_note;       /* never shown to a customer */
 };
 
 WmPiece *wm_piece_new (void);

@@ -17,7 +17,7 @@ struct _WmProof
   WmId visit_id;
   WmId check_id; /* none for a final test of the whole piece */
   gint64 position;
-  char *test; /* plain words: "Pulled by hand in line" */
+  char *test;    /* plain words: "Pulled by hand in line" */
   char *reading; /* as read: "15 N", "ten of ten" */
   gboolean passed;
   gint64 tested_at_s; /* UTC seconds */

@@ -35,17 +35,17 @@ on_get_property (GObject *object, guint property_id, GValue *value, GParamSpec *
     {
     case WM_FIELD_TEXT:
     case WM_FIELD_DATE:
-      g_value_set_string (value, *(char **) member);
+      g_value_set_string (value, *(char **)member);
       break;
     case WM_FIELD_INT:
     case WM_FIELD_NUMBER:
-      g_value_set_int64 (value, *(gint64 *) member);
+      g_value_set_int64 (value, *(gint64 *)member);
       break;
     case WM_FIELD_REAL:
-      g_value_set_double (value, *(double *) member);
+      g_value_set_double (value, *(double *)member);
       break;
     case WM_FIELD_FLAG:
-      g_value_set_boolean (value, *(gboolean *) member);
+      g_value_set_boolean (value, *(gboolean *)member);
       break;
     case WM_FIELD_KEY:
       g_value_set_pointer (value, member);
@@ -54,7 +54,8 @@ on_get_property (GObject *object, guint property_id, GValue *value, GParamSpec *
 }
 
 static void
-on_set_property (GObject *object, guint property_id, const GValue *value, GParamSpec *pspec)
+on_set_property (GObject *object, guint property_id, const GValue *value,
+                 GParamSpec *pspec)
 {
   const WmField *field = get_field (object, property_id);
   gpointer member = wm_record_get_member (WM_RECORD (object), field);
@@ -65,27 +66,27 @@ on_set_property (GObject *object, guint property_id, const GValue *value, GParam
     case WM_FIELD_DATE:
       {
         const char *text = g_value_get_string (value);
-        g_autofree char *old = *(char **) member;
+        g_autofree char *old = *(char **)member;
 
         /* One way to say nothing: "" is NULL. */
-        *(char **) member = text != NULL && *text != '\0' ? g_strdup (text) : NULL;
+        *(char **)member = text != NULL && *text != '\0' ? g_strdup (text) : NULL;
         break;
       }
     case WM_FIELD_INT:
     case WM_FIELD_NUMBER:
-      *(gint64 *) member = g_value_get_int64 (value);
+      *(gint64 *)member = g_value_get_int64 (value);
       break;
     case WM_FIELD_REAL:
-      *(double *) member = g_value_get_double (value);
+      *(double *)member = g_value_get_double (value);
       break;
     case WM_FIELD_FLAG:
-      *(gboolean *) member = g_value_get_boolean (value);
+      *(gboolean *)member = g_value_get_boolean (value);
       break;
     case WM_FIELD_KEY:
       {
         const WmId *id = g_value_get_pointer (value);
 
-        *(WmId *) member = id != NULL ? *id : WM_ID_NONE;
+        *(WmId *)member = id != NULL ? *id : WM_ID_NONE;
         break;
       }
     }
@@ -98,7 +99,7 @@ wm_record_finalize (GObject *object)
 
   for (guint i = 0; i < info->n_fields; i++)
     if (info->fields[i].type == WM_FIELD_TEXT || info->fields[i].type == WM_FIELD_DATE)
-      g_free (*(char **) wm_record_get_member (WM_RECORD (object), &info->fields[i]));
+      g_free (*(char **)wm_record_get_member (WM_RECORD (object), &info->fields[i]));
 
   G_OBJECT_CLASS (wm_record_parent_class)->finalize (object);
 }
@@ -117,9 +118,9 @@ wm_record_constructed (GObject *object)
       gpointer member = wm_record_get_member (self, &info->fields[i]);
 
       if (info->fields[i].type == WM_FIELD_INT)
-        *(gint64 *) member = WM_UNKNOWN;
+        *(gint64 *)member = WM_UNKNOWN;
       else if (info->fields[i].type == WM_FIELD_REAL)
-        *(double *) member = NAN;
+        *(double *)member = NAN;
     }
 }
 
@@ -175,8 +176,7 @@ wm_record_class_take_info (WmRecordClass *klass, const WmKindInfo *info)
   object_class->set_property = on_set_property;
   klass->info = info;
   for (guint i = 0; i < info->n_fields; i++)
-    g_object_class_install_property (object_class, i + 1,
-                                     make_pspec (&info->fields[i]));
+    g_object_class_install_property (object_class, i + 1, make_pspec (&info->fields[i]));
 }
 
 GType
@@ -199,7 +199,7 @@ wm_kind_get_type (WmKind kind)
   };
 
   g_return_val_if_fail (kind < WM_N_KINDS, G_TYPE_INVALID);
-  return get_type[kind] ();
+  return get_type[kind]();
 }
 
 const WmKindInfo *
@@ -296,7 +296,7 @@ wm_record_set_stamp (WmRecord *self, gint64 changed_at_us, const WmId *changed_b
 gpointer
 wm_record_get_member (WmRecord *self, const WmField *field)
 {
-  return (guint8 *) self + field->offset;
+  return (guint8 *)self + field->offset;
 }
 
 WmRecord *
@@ -311,8 +311,8 @@ wm_record_copy (WmRecord *self)
   for (guint i = 0; i < info->n_fields; i++)
     {
       g_auto (GValue) value = G_VALUE_INIT;
-      g_autofree char *property
-          = g_strdelimit (g_strdup (info->fields[i].name), "_", '-');
+      g_autofree char *property =
+          g_strdelimit (g_strdup (info->fields[i].name), "_", '-');
 
       g_object_get_property (G_OBJECT (self), property, &value);
       g_object_set_property (G_OBJECT (copy), property, &value);
@@ -327,19 +327,19 @@ is_member_equal (const WmField *field, gconstpointer a, gconstpointer b)
     {
     case WM_FIELD_TEXT:
     case WM_FIELD_DATE:
-      return g_strcmp0 (*(char *const *) a, *(char *const *) b) == 0;
+      return g_strcmp0 (*(char *const *)a, *(char *const *)b) == 0;
     case WM_FIELD_INT:
     case WM_FIELD_NUMBER:
-      return *(const gint64 *) a == *(const gint64 *) b;
+      return *(const gint64 *)a == *(const gint64 *)b;
     case WM_FIELD_REAL:
       {
-        double x = *(const double *) a;
-        double y = *(const double *) b;
+        double x = *(const double *)a;
+        double y = *(const double *)b;
 
         return x == y || (isnan (x) && isnan (y));
       }
     case WM_FIELD_FLAG:
-      return !*(const gboolean *) a == !*(const gboolean *) b;
+      return !*(const gboolean *)a == !*(const gboolean *)b;
     case WM_FIELD_KEY:
       return wm_id_equal (a, b);
     }

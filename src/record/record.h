@@ -38,20 +38,20 @@ typedef enum
 
 typedef enum
 {
-  WM_FIELD_TEXT, /* char *, UTF-8; NULL = nothing said */
-  WM_FIELD_DATE, /* char *, "2026-11-25" (ISO 8601); NULL = none */
-  WM_FIELD_INT,  /* gint64; WM_UNKNOWN = nothing said */
+  WM_FIELD_TEXT,   /* char *, UTF-8; NULL = nothing said */
+  WM_FIELD_DATE,   /* char *, "2026-11-25" (ISO 8601); NULL = none */
+  WM_FIELD_INT,    /* gint64; WM_UNKNOWN = nothing said */
   WM_FIELD_NUMBER, /* gint64; starts at 0, never unknown */
-  WM_FIELD_REAL, /* double; NaN = nothing said */
-  WM_FIELD_FLAG, /* gboolean */
-  WM_FIELD_KEY   /* WmId; none = refers to nothing */
+  WM_FIELD_REAL,   /* double; NaN = nothing said */
+  WM_FIELD_FLAG,   /* gboolean */
+  WM_FIELD_KEY     /* WmId; none = refers to nothing */
 } WmFieldType;
 
 #define WM_UNKNOWN G_MININT64
 
 typedef struct
 {
-  const char *name;       /* with underscores: the column; with hyphens: the property */
+  const char *name; /* with underscores: the column; with hyphens: the property */
   WmFieldType type;
   gsize offset;           /* of the member in the kind's struct */
   const char *plain_name; /* N_() marked, for messages and the history */
@@ -114,14 +114,14 @@ void wm_record_set_text (WmRecord *self, const char *property, const char *text)
 /* For the kinds' own files only. */
 void wm_record_class_take_info (WmRecordClass *klass, const WmKindInfo *info);
 
-#define WM_DEFINE_RECORD(TypeName, type_name, info)                                    \
-  G_DEFINE_FINAL_TYPE (TypeName, type_name, WM_TYPE_RECORD)                            \
-  static void type_name##_init (TypeName *self) {}                                     \
-  static void type_name##_class_init (TypeName##Class *klass)                          \
-  {                                                                                    \
-    wm_record_class_take_info (WM_RECORD_CLASS (klass), info);                         \
-  }                                                                                    \
-  TypeName *type_name##_new (void)                                                     \
-  {                                                                                    \
-    return g_object_new (type_name##_get_type (), NULL);                               \
+#define WM_DEFINE_RECORD(TypeName, type_name, info)                                      \
+  G_DEFINE_FINAL_TYPE (TypeName, type_name, WM_TYPE_RECORD)                              \
+  static void type_name##_init (TypeName *self) {}                                       \
+  static void type_name##_class_init (TypeName##Class *klass)                            \
+  {                                                                                      \
+    wm_record_class_take_info (WM_RECORD_CLASS (klass), info);                           \
+  }                                                                                      \
+  TypeName *type_name##_new (void)                                                       \
+  {                                                                                      \
+    return g_object_new (type_name##_get_type (), NULL);                                 \
   }

@@ -16,11 +16,11 @@ struct _WmRemedy
 
   WmId check_id;
   gint64 position;
-  char *what; /* plain words the customer reads */
-  gint64 minutes; /* minutes estimated */
+  char *what;         /* plain words the customer reads */
+  gint64 minutes;     /* minutes estimated */
   gint64 price_minor; /* in the piece's currency */
-  char *answer; /* "agreed", "declined"; NULL: not asked yet */
-  gint64 done_at_s; /* UTC seconds */
+  char *answer;       /* "agreed", "declined"; NULL: not asked yet */
+  gint64 done_at_s;   /* UTC seconds */
   WmId done_by;
 };
 

@@ -14,8 +14,9 @@
 #define WM_SETTING_SHOP_CONTACT "shop-contact" /* telephone, e-mail: one line */
 #define WM_SETTING_CURRENCY "currency"         /* ISO 4217 code: EUR */
 #define WM_SETTING_PAPER "paper"               /* "a4" or "letter" */
-#define WM_SETTING_NUMBER_BLOCK "number-block" /* "first-last" running numbers of this workstation */
-#define WM_SETTING_TERMS "terms"               /* the shop's own terms for ticket and report */
+#define WM_SETTING_NUMBER_BLOCK                                                          \
+  "number-block"                 /* "first-last" running numbers of this workstation */
+#define WM_SETTING_TERMS "terms" /* the shop's own terms for ticket and report */
 
 #define WM_TYPE_SETTING (wm_setting_get_type ())
 G_DECLARE_FINAL_TYPE (WmSetting, wm_setting, WM, SETTING, WmRecord)
@@ -25,7 +26,7 @@ struct _WmSetting
 {
   WmRecord parent_instance;
 
-  char *name; /* WM_SETTING_... */
+  char *name;  /* WM_SETTING_... */
   char *value; /* as text; numbers in the C locale */
 };
 

@@ -18,9 +18,9 @@ struct _WmStoneGroup
 
   WmId piece_id;
   gint64 position; /* order on the page, from 0 */
-  char *species; /* key of the stones table, or plain words */
-  gint64 count; /* counted at take-in */
-  char *cut; /* key of the cuts table, or plain words */
+  char *species;   /* key of the stones table, or plain words */
+  gint64 count;    /* counted at take-in */
+  char *cut;       /* key of the cuts table, or plain words */
   double length_mm;
   double width_mm;
   double depth_mm;

@@ -24,23 +24,23 @@ struct _WmVisit
   WmRecord parent_instance;
 
   WmId piece_id;
-  char *moment; /* one of the WM_MOMENT_ words */
+  char *moment;         /* one of the WM_MOMENT_ words */
   gint64 taken_in_at_s; /* UTC seconds */
   WmId taken_in_by;
   char *promised_on;
-  char *wishes; /* in the owner's words */
-  char *condition; /* one thing seen together a line */
-  gint64 mass_in_mg; /* milligrams */
-  gint64 mass_out_mg; /* milligrams */
+  char *wishes;             /* in the owner's words */
+  char *condition;          /* one thing seen together a line */
+  gint64 mass_in_mg;        /* milligrams */
+  gint64 mass_out_mg;       /* milligrams */
   gint64 price_limit_minor; /* in the piece's currency */
-  gint64 inspected_at_s; /* UTC seconds; unknown until called inspected */
+  gint64 inspected_at_s;    /* UTC seconds; unknown until called inspected */
   WmId inspected_by;
   char *open_reason; /* needed to call a visit inspected with checks not looked at */
   gint64 handed_back_at_s; /* UTC seconds; unknown while the piece is here */
   WmId handed_back_by;
   char *next_check_on;
   char *next_check_reason; /* one sentence the customer reads */
-  char *shop_note; /* never shown to a customer */
+  char *shop_note;         /* never shown to a customer */
 };
 
 WmVisit *wm_visit_new (void);

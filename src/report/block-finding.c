@@ -54,10 +54,10 @@ choose_width_px (WmPhoto *photo, double form_px)
 {
   double px_per_mm = wm_photo_px_per_true_mm (photo);
   double width = isfinite (px_per_mm) ? WM_CLOSE_TRUE_MM * px_per_mm
-                                      : WM_CLOSE_SHARE * (double) photo->width;
+                                      : WM_CLOSE_SHARE * (double)photo->width;
 
   width = MAX (width, form_px * WM_CLOSE_ROOM);
-  return MIN (width, WM_CLOSE_MOST_SHARE * (double) photo->width);
+  return MIN (width, WM_CLOSE_MOST_SHARE * (double)photo->width);
 }
 
 static WmPairing *
@@ -77,9 +77,9 @@ find_pairing (WmVisitData *data, WmPhoto *before, WmPhoto *after)
 /* The same place on the after photo: in register where the pair is, else about the
  * after mark at the same scale of the photo. */
 static gboolean
-find_after_view (const WmPageContext *context, const WmFinding *finding,
-                 WmPhoto *before, const WmBoxView *before_view, double width_px,
-                 WmBoxView *out_view, WmMark **out_mark, gboolean *out_registered)
+find_after_view (const WmPageContext *context, const WmFinding *finding, WmPhoto *before,
+                 const WmBoxView *before_view, double width_px, WmBoxView *out_view,
+                 WmMark **out_mark, gboolean *out_registered)
 {
   WmPhoto *photo;
   WmPairing *pairing;
@@ -87,15 +87,17 @@ find_after_view (const WmPageContext *context, const WmFinding *finding,
   double form_px;
   double true_ratio;
 
-  if (!wm_visit_data_find_place (context->data, finding, WM_PHOTO_AFTER, &photo, out_mark))
+  if (!wm_visit_data_find_place (context->data, finding, WM_PHOTO_AFTER, &photo,
+                                 out_mark))
     return FALSE;
 
   pairing = before != NULL ? find_pairing (context->data, before, photo) : NULL;
   *out_registered = FALSE;
   if (pairing != NULL)
     {
-      const double m[9] = { pairing->m0, pairing->m1, pairing->m2, pairing->m3, pairing->m4,
-                            pairing->m5, pairing->m6, pairing->m7, pairing->m8 };
+      const double m[9] = { pairing->m0, pairing->m1, pairing->m2,
+                            pairing->m3, pairing->m4, pairing->m5,
+                            pairing->m6, pairing->m7, pairing->m8 };
 
       *out_registered = wm_box_view_follow (out_view, photo, m, before_view,
                                             WM_CLOSE_WIDTH_MM, WM_CLOSE_HEIGHT_MM);
@@ -105,13 +107,13 @@ find_after_view (const WmPageContext *context, const WmFinding *finding,
 
   if (!get_form (*out_mark, &centre, &form_px))
     return FALSE;
-  true_ratio = before != NULL ? wm_photo_px_per_true_mm (photo)
-                                    / wm_photo_px_per_true_mm (before)
-                              : NAN;
+  true_ratio = before != NULL
+                   ? wm_photo_px_per_true_mm (photo) / wm_photo_px_per_true_mm (before)
+                   : NAN;
   if (isfinite (true_ratio))
     width_px *= true_ratio;
   else if (before != NULL)
-    width_px *= (double) photo->width / (double) before->width;
+    width_px *= (double)photo->width / (double)before->width;
   else
     width_px = choose_width_px (photo, form_px);
   wm_box_view_close_up (out_view, photo, centre, width_px / WM_CLOSE_WIDTH_MM,
@@ -130,8 +132,8 @@ place_empty (WmSheet *sheet, double x_mm, double y_mm, const char *text)
 }
 
 static void
-place_view (const WmPageContext *context, const WmBoxView *view, double x_mm,
-            double y_mm, WmMark *mark, int number, WmSeverity severity)
+place_view (const WmPageContext *context, const WmBoxView *view, double x_mm, double y_mm,
+            WmMark *mark, int number, WmSeverity severity)
 {
   WmBoxMark box = { mark, number, severity };
 
@@ -148,7 +150,7 @@ place_close_ups (const WmPageContext *context, const WmFinding *finding, double 
   WmSheet *sheet = context->sheet;
   WmLanguage *language = sheet->language;
   WmCheck *check = finding->check;
-  int number = (int) MAX (check->number, 0);
+  int number = (int)MAX (check->number, 0);
   double right = WM_CLOSE_WIDTH_MM + WM_SHEET_GUTTER_MM;
   double caption_mm = y_mm + WM_CLOSE_HEIGHT_MM + 1.4;
   WmPhoto *photo = NULL;
@@ -174,7 +176,7 @@ place_close_ups (const WmPageContext *context, const WmFinding *finding, double 
   else
     {
       photo = NULL;
-      place_empty (sheet, 0, y_mm, N_("This place was not marked on a photo."));
+      place_empty (sheet, 0, y_mm, N_ ("This place was not marked on a photo."));
     }
 
   has_after = find_after_view (context, finding, photo, &view, width_px, &after_view,
@@ -183,7 +185,7 @@ place_close_ups (const WmPageContext *context, const WmFinding *finding, double 
     place_view (context, &after_view, right, y_mm, after_mark, number,
                 check->after_severity);
   else if (context->finished)
-    place_empty (sheet, right, y_mm, N_("There is no after photo of this place."));
+    place_empty (sheet, right, y_mm, N_ ("There is no after photo of this place."));
   else if (photo != NULL)
     {
       /* Nothing to compare with yet: show where on the piece the place is. */
@@ -193,14 +195,14 @@ place_close_ups (const WmPageContext *context, const WmFinding *finding, double 
 
   wm_sheet_tag (sheet, "Caption");
   height = wm_sheet_text (sheet, 0, caption_mm, 0, WM_TEXT_SMALL,
-                          wm_say (language, N_("Before")));
+                          wm_say (language, N_ ("Before")));
   if (has_after)
     wm_sheet_text (sheet, right, caption_mm, 0, WM_TEXT_SMALL,
-                   wm_say (language, registered ? N_("After, same place, same scale")
-                                                : N_("After")));
+                   wm_say (language, registered ? N_ ("After, same place, same scale")
+                                                : N_ ("After")));
   else if (photo != NULL && !context->finished)
     wm_sheet_text (sheet, right, caption_mm, 0, WM_TEXT_SMALL,
-                   wm_say (language, N_("Where it is")));
+                   wm_say (language, N_ ("Where it is")));
   wm_sheet_tag_end (sheet, "Caption");
   return WM_CLOSE_HEIGHT_MM + 1.4 + height;
 }
@@ -215,7 +217,8 @@ find_measurement (const WmFinding *finding, const char *moment)
     {
       WmMeasurement *measurement = g_ptr_array_index (finding->measurements, i);
 
-      if (g_strcmp0 (measurement->moment, moment) == 0 && isfinite (measurement->value_mm))
+      if (g_strcmp0 (measurement->moment, moment) == 0
+          && isfinite (measurement->value_mm))
         last = measurement;
     }
   return last;
@@ -229,7 +232,8 @@ describe_uncertainty (WmLanguage *language, WmMeasurement *measurement)
   if (isfinite (measurement->uncertainty_mm))
     {
       /* Expanded, coverage factor 2 (JCGM 100:2008, 6.2). */
-      g_autofree char *expanded = wm_words_mm (language, 2 * measurement->uncertainty_mm, 2);
+      g_autofree char *expanded =
+          wm_words_mm (language, 2 * measurement->uncertainty_mm, 2);
 
       g_string_append_printf (text, "± %s", expanded);
     }
@@ -240,8 +244,8 @@ describe_uncertainty (WmLanguage *language, WmMeasurement *measurement)
       if (text->len > 0)
         g_string_append (text, ", ");
       g_string_append_printf (
-          text, wm_say (language, N_("of %s as made: %d %% left")), made,
-          (int) lround (100 * measurement->value_mm / measurement->as_made_mm));
+          text, wm_say (language, N_ ("of %s as made: %d %% left")), made,
+          (int)lround (100 * measurement->value_mm / measurement->as_made_mm));
     }
   return g_string_free (text, FALSE);
 }
@@ -259,7 +263,7 @@ place_measured (WmSheet *sheet, const WmFinding *finding, double x_mm, double y_
 
   if (measurement == NULL)
     return wm_sheet_text (sheet, x_mm, y_mm, width_mm, WM_TEXT_BODY,
-                          wm_say (language, N_("Judged by eye under the loupe.")));
+                          wm_say (language, N_ ("Judged by eye under the loupe.")));
 
   value = wm_words_mm (language, measurement->value_mm, 2);
   detail = describe_uncertainty (language, measurement);
@@ -283,7 +287,7 @@ place_story (const WmPageContext *context, const WmFinding *finding, double y_mm
   g_autofree char *found = wm_finding_found (language, context->data, finding);
   g_autofree char *done = wm_finding_done (language, finding);
   g_autofree char *tested = wm_finding_tested (language, finding);
-  const char *headings[] = { N_("Found"), N_("Measured"), N_("Done"), N_("Tested") };
+  const char *headings[] = { N_ ("Found"), N_ ("Measured"), N_ ("Done"), N_ ("Tested") };
   const char *texts[] = { found, NULL, done, tested };
   const double column = (WM_SHEET_WIDTH_MM - 3 * WM_SHEET_GUTTER_MM) / 4;
   double tallest = 0;
@@ -298,10 +302,10 @@ place_story (const WmPageContext *context, const WmFinding *finding, double y_mm
       height += wm_sheet_text (sheet, x, y_mm + height, 0, WM_TEXT_SMALL_STRONG,
                                wm_say (language, headings[i]));
       height += 0.4;
-      height += texts[i] != NULL
-                    ? wm_sheet_text (sheet, x, y_mm + height, column, WM_TEXT_BODY,
-                                     texts[i])
-                    : place_measured (sheet, finding, x, y_mm + height, column);
+      height +=
+          texts[i] != NULL
+              ? wm_sheet_text (sheet, x, y_mm + height, column, WM_TEXT_BODY, texts[i])
+              : place_measured (sheet, finding, x, y_mm + height, column);
       wm_sheet_tag_end (sheet, "P");
       tallest = MAX (tallest, height);
     }
@@ -322,14 +326,14 @@ wm_block_finding (const WmPageContext *context, gconstpointer item, double y_mm)
   double line;
 
   wm_sheet_glyph (sheet, 4.4, y_mm + 5.5, WM_MARK_R_PAPER_PICTURE_MM, check->severity,
-                  (int) MAX (check->number, 0));
+                  (int)MAX (check->number, 0));
   if (has_after)
     wm_sheet_glyph (sheet, WM_SHEET_WIDTH_MM - 4.4, y_mm + 5.5,
                     WM_MARK_R_PAPER_PICTURE_MM, check->after_severity,
-                    (int) MAX (check->number, 0));
+                    (int)MAX (check->number, 0));
   wm_sheet_tag (sheet, "H2");
-  height = wm_sheet_text (sheet, 11, y_mm, WM_SHEET_WIDTH_MM - 24, WM_TEXT_SENTENCE,
-                          sentence);
+  height =
+      wm_sheet_text (sheet, 11, y_mm, WM_SHEET_WIDTH_MM - 24, WM_TEXT_SENTENCE, sentence);
   wm_sheet_tag_end (sheet, "H2");
   wm_sheet_tag (sheet, "P");
   line = wm_sheet_text (sheet, 11, y_mm + height, 0, WM_TEXT_BODY, was);

@@ -18,11 +18,11 @@ double
 wm_block_title (const WmPageContext *context, gconstpointer item, double y_mm)
 {
   WmSheet *sheet = context->sheet;
-  const char *title = context->finished ? N_("Before and after") : N_("What we found");
-  const char *lead
-      = context->finished
-            ? N_("What we found on your piece, what we did, and how we tested it.")
-            : N_("What we saw on your piece under the loupe.");
+  const char *title = context->finished ? N_ ("Before and after") : N_ ("What we found");
+  const char *lead =
+      context->finished
+          ? N_ ("What we found on your piece, what we did, and how we tested it.")
+          : N_ ("What we saw on your piece under the loupe.");
   double height;
 
   wm_sheet_tag (sheet, "H1");
@@ -30,8 +30,9 @@ wm_block_title (const WmPageContext *context, gconstpointer item, double y_mm)
                           wm_say (sheet->language, title));
   wm_sheet_tag_end (sheet, "H1");
   wm_sheet_tag (sheet, "P");
-  height += 1 + wm_sheet_text (sheet, 0, y_mm + height + 1, WM_SHEET_WIDTH_MM,
-                               WM_TEXT_LEAD, wm_say (sheet->language, lead));
+  height += 1
+            + wm_sheet_text (sheet, 0, y_mm + height + 1, WM_SHEET_WIDTH_MM, WM_TEXT_LEAD,
+                             wm_say (sheet->language, lead));
   wm_sheet_tag_end (sheet, "P");
   return height + 3;
 }
@@ -66,7 +67,7 @@ describe_weights (WmLanguage *language, WmVisit *visit)
   if (visit->mass_out_mg == WM_UNKNOWN)
     return g_steal_pointer (&in);
   out = wm_words_mass (language, visit->mass_out_mg);
-  return g_strdup_printf (wm_say (language, N_("%s before, %s after")), in, out);
+  return g_strdup_printf (wm_say (language, N_ ("%s before, %s after")), in, out);
 }
 
 static char *
@@ -113,19 +114,19 @@ wm_block_facts (const WmPageContext *context, gconstpointer item, double y_mm)
   double a = 0;
   double b = 0;
 
-  a += place_fact (sheet, 0, y_mm + a, N_("Owner"),
+  a += place_fact (sheet, 0, y_mm + a, N_ ("Owner"),
                    data->owner != NULL ? data->owner->name : NULL);
-  a += place_fact (sheet, 0, y_mm + a, N_("Piece"), piece);
-  a += place_fact (sheet, 0, y_mm + a, N_("Metal"), metal);
-  a += place_fact (sheet, 0, y_mm + a, N_("Stones"), stones);
-  a += place_fact (sheet, 0, y_mm + a, N_("Its own signs"), data->piece->unlike);
+  a += place_fact (sheet, 0, y_mm + a, N_ ("Piece"), piece);
+  a += place_fact (sheet, 0, y_mm + a, N_ ("Metal"), metal);
+  a += place_fact (sheet, 0, y_mm + a, N_ ("Stones"), stones);
+  a += place_fact (sheet, 0, y_mm + a, N_ ("Its own signs"), data->piece->unlike);
 
-  b += place_fact (sheet, right, y_mm + b, N_("Taken in"), taken);
-  b += place_fact (sheet, right, y_mm + b, N_("Looked at"), looked);
-  b += place_fact (sheet, right, y_mm + b, N_("Looked at by"), inspector);
-  b += place_fact (sheet, right, y_mm + b, N_("Handed back"), handed);
-  b += place_fact (sheet, right, y_mm + b, N_("Weight"), weight);
-  b += place_fact (sheet, right, y_mm + b, N_("Your wish"), visit->wishes);
+  b += place_fact (sheet, right, y_mm + b, N_ ("Taken in"), taken);
+  b += place_fact (sheet, right, y_mm + b, N_ ("Looked at"), looked);
+  b += place_fact (sheet, right, y_mm + b, N_ ("Looked at by"), inspector);
+  b += place_fact (sheet, right, y_mm + b, N_ ("Handed back"), handed);
+  b += place_fact (sheet, right, y_mm + b, N_ ("Weight"), weight);
+  b += place_fact (sheet, right, y_mm + b, N_ ("Your wish"), visit->wishes);
   return MAX (a, b) + 3;
 }
 
@@ -144,7 +145,7 @@ collect_marks (WmVisitData *data, WmPhoto *photo, gboolean after)
       for (guint k = 0; k < of->len; k++)
         {
           WmMark *mark = g_ptr_array_index (of, k);
-          WmBoxMark box = { mark, (int) MAX (finding->check->number, 0),
+          WmBoxMark box = { mark, (int)MAX (finding->check->number, 0),
                             after ? finding->check->after_severity
                                   : finding->check->severity };
 
@@ -156,15 +157,15 @@ collect_marks (WmVisitData *data, WmPhoto *photo, gboolean after)
 }
 
 static double
-place_overview (const WmPageContext *context, WmPhoto *photo, gboolean after,
-                double x_mm, double y_mm, double height_mm)
+place_overview (const WmPageContext *context, WmPhoto *photo, gboolean after, double x_mm,
+                double y_mm, double height_mm)
 {
   WmSheet *sheet = context->sheet;
   WmLanguage *language = sheet->language;
   g_autoptr (GArray) marks = collect_marks (context->data, photo, after);
   g_autofree char *day = day_or_null (language, photo->taken_at_s);
   g_autofree char *caption = NULL;
-  const char *word = wm_say (language, after ? N_("After") : N_("Before"));
+  const char *word = wm_say (language, after ? N_ ("After") : N_ ("Before"));
   WmBoxView view;
 
   caption = g_strjoin (", ", word, day != NULL ? day : photo->caption,
@@ -172,7 +173,7 @@ place_overview (const WmPageContext *context, WmPhoto *photo, gboolean after,
   wm_box_view_fit (&view, photo, WM_OVERVIEW_WIDTH_MM, height_mm);
   wm_sheet_tag (sheet, "Figure");
   wm_photo_box_draw (context->boxes, sheet, &view, x_mm, y_mm, WM_OVERVIEW_WIDTH_MM,
-                     height_mm, (const WmBoxMark *) marks->data, marks->len, FALSE);
+                     height_mm, (const WmBoxMark *)marks->data, marks->len, FALSE);
   wm_sheet_tag_end (sheet, "Figure");
   wm_sheet_tag (sheet, "Caption");
   height_mm += 1.6;
@@ -195,7 +196,7 @@ choose_height (WmSheet *sheet, WmPhoto *left, WmPhoto *right)
       {
         WmPhoto *photo = photos[i];
         gboolean lying = (photo->quarter_turns & 1) != 0;
-        double aspect = (double) photo->height / (double) photo->width;
+        double aspect = (double)photo->height / (double)photo->width;
         double wanted = WM_OVERVIEW_WIDTH_MM * (lying ? 1 / aspect : aspect);
 
         height = MAX (height, MIN (wanted, most));
@@ -224,9 +225,9 @@ wm_block_overview (const WmPageContext *context, gconstpointer item, double y_mm
     height = place_overview (context, before, FALSE, 0, y_mm, box);
   if (after != NULL || second != NULL)
     {
-      double right = place_overview (context, after != NULL ? after : second,
-                                     after != NULL,
-                                     WM_OVERVIEW_WIDTH_MM + WM_SHEET_GUTTER_MM, y_mm, box);
+      double right =
+          place_overview (context, after != NULL ? after : second, after != NULL,
+                          WM_OVERVIEW_WIDTH_MM + WM_SHEET_GUTTER_MM, y_mm, box);
 
       height = MAX (height, right);
     }
@@ -234,7 +235,7 @@ wm_block_overview (const WmPageContext *context, gconstpointer item, double y_mm
     {
       wm_sheet_tag (sheet, "P");
       height = wm_sheet_text (sheet, 0, y_mm, WM_SHEET_WIDTH_MM, WM_TEXT_BODY,
-                              wm_say (sheet->language, N_("No photo was taken.")));
+                              wm_say (sheet->language, N_ ("No photo was taken.")));
       wm_sheet_tag_end (sheet, "P");
     }
   return height + 4;
@@ -247,8 +248,8 @@ wm_block_come_back (const WmPageContext *context, gconstpointer item, double y_m
   WmLanguage *language = sheet->language;
   WmVisit *visit = context->data->visit;
   g_autofree char *day = wm_words_date (language, visit->next_check_on);
-  g_autofree char *heading
-      = g_strdup_printf (wm_say (language, N_("Please come back by %s")), day);
+  g_autofree char *heading =
+      g_strdup_printf (wm_say (language, N_ ("Please come back by %s")), day);
   const double above = 5;
   double inner = WM_SHEET_WIDTH_MM - 8;
   double height = above + 3;
@@ -280,7 +281,8 @@ wm_block_good_to_know (const WmPageContext *context, gconstpointer item, double 
     const char *key;
     gboolean fits;
   } phrases[] = {
-    { "tx_wear", wm_visit_data_count (data, WM_SEVERITY_NO_WEAR) > 0 && !context->finished },
+    { "tx_wear",
+      wm_visit_data_count (data, WM_SEVERITY_NO_WEAR) > 0 && !context->finished },
     { "tx_watch", wm_visit_data_count (data, WM_SEVERITY_WATCH) > 0 && !context->finished
                       && wm_visit_data_count (data, WM_SEVERITY_REPAIR) == 0
                       && wm_visit_data_count (data, WM_SEVERITY_NO_WEAR) == 0 },
@@ -303,11 +305,12 @@ wm_block_good_to_know (const WmPageContext *context, gconstpointer item, double 
   wm_sheet_tag (sheet, "H2");
   height = 5;
   height += wm_sheet_text (sheet, 0, y_mm + height, WM_SHEET_WIDTH_MM, WM_TEXT_STRONG,
-                           wm_say (sheet->language, N_("Good to know")));
+                           wm_say (sheet->language, N_ ("Good to know")));
   wm_sheet_tag_end (sheet, "H2");
   wm_sheet_tag (sheet, "P");
-  height += 0.5 + wm_sheet_text (sheet, 0, y_mm + height + 0.5, WM_SHEET_WIDTH_MM,
-                                 WM_TEXT_SMALL, text->str);
+  height += 0.5
+            + wm_sheet_text (sheet, 0, y_mm + height + 0.5, WM_SHEET_WIDTH_MM,
+                             WM_TEXT_SMALL, text->str);
   wm_sheet_tag_end (sheet, "P");
   g_string_free (text, TRUE);
   return height + 4;
@@ -317,7 +320,7 @@ double
 wm_block_signatures (const WmPageContext *context, gconstpointer item, double y_mm)
 {
   WmSheet *sheet = context->sheet;
-  const char *who[] = { N_("For the bench"), N_("Received, with thanks") };
+  const char *who[] = { N_ ("For the bench"), N_ ("Received, with thanks") };
   const double room = 11; /* for a hand to sign in */
   double height = 0;
 
@@ -330,7 +333,7 @@ wm_block_signatures (const WmPageContext *context, gconstpointer item, double y_
       height = wm_sheet_text (sheet, x, y_mm + room + 1.2, 0, WM_TEXT_SMALL,
                               wm_say (sheet->language, who[i]));
       wm_sheet_text_right (sheet, x + WM_OVERVIEW_WIDTH_MM, y_mm + room + 1.2,
-                           WM_TEXT_SMALL, wm_say (sheet->language, N_("date")));
+                           WM_TEXT_SMALL, wm_say (sheet->language, N_ ("date")));
       wm_sheet_tag_end (sheet, "P");
     }
   return room + 1.2 + height + 3;

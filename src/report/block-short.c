@@ -23,30 +23,30 @@ wm_block_in_short (const WmPageContext *context, gconstpointer item, double y_mm
 
   wm_sheet_tag (sheet, "H2");
   height = wm_sheet_text (sheet, 0, y_mm, 0, WM_TEXT_HEADING,
-                          wm_say (language, N_("In short")));
+                          wm_say (language, N_ ("In short")));
   wm_sheet_tag_end (sheet, "H2");
   height += 0.8;
   if (context->data->findings->len == 0)
     {
       wm_sheet_tag (sheet, "P");
-      height += wm_sheet_text (
-          sheet, 0, y_mm + height, WM_SHEET_WIDTH_MM, WM_TEXT_BODY,
-          wm_say (language, N_("Nothing was found that needs work.")));
+      height +=
+          wm_sheet_text (sheet, 0, y_mm + height, WM_SHEET_WIDTH_MM, WM_TEXT_BODY,
+                         wm_say (language, N_ ("Nothing was found that needs work.")));
       wm_sheet_tag_end (sheet, "P");
       return height + 2;
     }
 
   wm_sheet_tag (sheet, "P");
   wm_sheet_text (sheet, 0, y_mm + height, 0, WM_TEXT_SMALL_STRONG,
-                 wm_say (language, N_("Place")));
+                 wm_say (language, N_ ("Place")));
   wm_sheet_text (sheet, WM_FOUND_MM, y_mm + height, 0, WM_TEXT_SMALL_STRONG,
-                 wm_say (language, N_("Found")));
+                 wm_say (language, N_ ("Found")));
   wm_sheet_text (sheet, WM_DONE_MM, y_mm + height, 0, WM_TEXT_SMALL_STRONG,
-                 wm_say (language, N_("Done")));
+                 wm_say (language, N_ ("Done")));
   wm_sheet_text (sheet, WM_TESTED_MM, y_mm + height, 0, WM_TEXT_SMALL_STRONG,
-                 wm_say (language, N_("Tested")));
+                 wm_say (language, N_ ("Tested")));
   height += wm_sheet_text_right (sheet, WM_SHEET_WIDTH_MM, y_mm + height,
-                                 WM_TEXT_SMALL_STRONG, wm_say (language, N_("Now")));
+                                 WM_TEXT_SMALL_STRONG, wm_say (language, N_ ("Now")));
   wm_sheet_tag_end (sheet, "P");
   height += 0.8;
   wm_sheet_line (sheet, 0, y_mm + height, WM_SHEET_WIDTH_MM, 0.2);
@@ -87,7 +87,7 @@ wm_block_short_row (const WmPageContext *context, gconstpointer item, double y_m
                        wm_words_severity (language, now));
   wm_sheet_tag_end (sheet, "P");
   wm_sheet_glyph (sheet, 4.6, middle, WM_MARK_R_PAPER_LINE_MM, check->severity,
-                  (int) MAX (check->number, 0));
+                  (int)MAX (check->number, 0));
   wm_sheet_glyph (sheet, WM_SHEET_WIDTH_MM - 3.2, middle, WM_MARK_R_PAPER_LINE_MM, now,
                   0);
   wm_sheet_line (sheet, 0, y_mm + height, WM_SHEET_WIDTH_MM, 0.1);

@@ -37,10 +37,10 @@ double wm_block_facts (const WmPageContext *context, gconstpointer item, double 
 double wm_block_overview (const WmPageContext *context, gconstpointer item, double y_mm);
 double wm_block_in_short (const WmPageContext *context, gconstpointer item, double y_mm);
 double wm_block_come_back (const WmPageContext *context, gconstpointer item, double y_mm);
-double wm_block_good_to_know (const WmPageContext *context, gconstpointer item,
-                              double y_mm);
-double wm_block_signatures (const WmPageContext *context, gconstpointer item,
-                            double y_mm);
+double
+wm_block_good_to_know (const WmPageContext *context, gconstpointer item, double y_mm);
+double
+wm_block_signatures (const WmPageContext *context, gconstpointer item, double y_mm);
 
 /* One finding; @item: WmFinding. */
 double wm_block_finding (const WmPageContext *context, gconstpointer item, double y_mm);
@@ -50,21 +50,21 @@ double wm_block_short_row (const WmPageContext *context, gconstpointer item, dou
 
 /* The whole checklist: its heading, then a part's heading and each check. @item:
  * WmCheck. */
-double wm_block_list_heading (const WmPageContext *context, gconstpointer item,
-                              double y_mm);
+double
+wm_block_list_heading (const WmPageContext *context, gconstpointer item, double y_mm);
 double wm_block_list_part (const WmPageContext *context, gconstpointer item, double y_mm);
-double wm_block_list_check (const WmPageContext *context, gconstpointer item,
-                            double y_mm);
+double
+wm_block_list_check (const WmPageContext *context, gconstpointer item, double y_mm);
 
 /* Final tests of the whole piece; @item: WmProof. */
-double wm_block_tests_heading (const WmPageContext *context, gconstpointer item,
-                               double y_mm);
+double
+wm_block_tests_heading (const WmPageContext *context, gconstpointer item, double y_mm);
 double wm_block_test (const WmPageContext *context, gconstpointer item, double y_mm);
 
 /* Texts that the counter view shows too; newly allocated. */
 char *wm_finding_sentence (WmLanguage *language, const WmFinding *finding);
-char *wm_finding_found (WmLanguage *language, WmVisitData *data,
-                        const WmFinding *finding);
+char *
+wm_finding_found (WmLanguage *language, WmVisitData *data, const WmFinding *finding);
 char *wm_finding_done (WmLanguage *language, const WmFinding *finding);
 char *wm_finding_tested (WmLanguage *language, const WmFinding *finding);
 

@@ -77,16 +77,17 @@ wm_finding_done (WmLanguage *language, const WmFinding *finding)
         append_sentence (text, wm_say (language, remedy->what));
       else if (g_strcmp0 (remedy->answer, "declined") == 0)
         {
-          g_autofree char *declined = g_strdup_printf (
-              wm_say (language, N_("Not wanted now: %s")), wm_say (language, remedy->what));
+          g_autofree char *declined =
+              g_strdup_printf (wm_say (language, N_ ("Not wanted now: %s")),
+                               wm_say (language, remedy->what));
 
           append_sentence (text, declined);
         }
     }
   if (text->len == 0)
     g_string_append (text, wm_say (language, is_closed (finding)
-                                                 ? N_("Left as it is.")
-                                                 : N_("Nothing was done yet.")));
+                                                 ? N_ ("Left as it is.")
+                                                 : N_ ("Nothing was done yet.")));
   return g_string_free (text, FALSE);
 }
 
@@ -99,18 +100,18 @@ wm_finding_tested (WmLanguage *language, const WmFinding *finding)
     {
       WmProof *proof = g_ptr_array_index (finding->proofs, i);
       const char *test = wm_say (language, proof->test);
-      g_autofree char *line
-          = proof->reading != NULL ? g_strdup_printf ("%s: %s", test, proof->reading)
-                                   : g_strdup (test);
+      g_autofree char *line = proof->reading != NULL
+                                  ? g_strdup_printf ("%s: %s", test, proof->reading)
+                                  : g_strdup (test);
 
       append_sentence (text, line);
       if (!proof->passed)
-        append_sentence (text, wm_say (language, N_("Not passed yet")));
+        append_sentence (text, wm_say (language, N_ ("Not passed yet")));
     }
   if (text->len == 0)
     g_string_append (text, wm_say (language, is_closed (finding)
-                                                 ? N_("Looked at again under the loupe.")
-                                                 : N_("Not tested yet.")));
+                                                 ? N_ ("Looked at again under the loupe.")
+                                                 : N_ ("Not tested yet.")));
   return g_string_free (text, FALSE);
 }
 
@@ -126,15 +127,15 @@ char *
 wm_piece_metal_words (WmLanguage *language, WmVisitData *data)
 {
   WmPiece *piece = data->piece;
-  const WmMetal *metal
-      = piece->metal != NULL ? wm_trade_find_metal (data->trade, piece->metal) : NULL;
+  const WmMetal *metal =
+      piece->metal != NULL ? wm_trade_find_metal (data->trade, piece->metal) : NULL;
   const char *name = metal != NULL ? wm_say (language, metal->name) : piece->metal;
 
   if (name == NULL)
     return g_strdup ("");
   if (piece->fineness == WM_UNKNOWN)
     return g_strdup (name);
-  return g_strdup_printf ("%s (%d)", name, (int) piece->fineness);
+  return g_strdup_printf ("%s (%d)", name, (int)piece->fineness);
 }
 
 /* How a fact about a stone is known. What is only said is printed as said. */
@@ -142,11 +143,9 @@ static const char *
 get_basis_words (WmLanguage *language, const char *basis)
 {
   static const char *const words[][2] = {
-    { "said", N_("as told") },
-    { "seen", N_("as seen") },
-    { "tested", N_("tested") },
-    { "stamped", N_("as stamped") },
-    { "assumed", N_("assumed") },
+    { "said", N_ ("as told") },    { "seen", N_ ("as seen") },
+    { "tested", N_ ("tested") },   { "stamped", N_ ("as stamped") },
+    { "assumed", N_ ("assumed") },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (words); i++)
@@ -158,16 +157,17 @@ get_basis_words (WmLanguage *language, const char *basis)
 static void
 append_stone (GString *text, WmLanguage *language, WmVisitData *data, WmStoneGroup *group)
 {
-  const WmStone *stone
-      = group->species != NULL ? wm_trade_find_stone (data->trade, group->species) : NULL;
-  const WmCut *cut = group->cut != NULL ? wm_trade_find_cut (data->trade, group->cut) : NULL;
+  const WmStone *stone =
+      group->species != NULL ? wm_trade_find_stone (data->trade, group->species) : NULL;
+  const WmCut *cut =
+      group->cut != NULL ? wm_trade_find_cut (data->trade, group->cut) : NULL;
   const char *basis = get_basis_words (language, group->basis);
 
   if (text->len > 0)
     g_string_append (text, "; ");
   if (group->count != WM_UNKNOWN)
-    g_string_append_printf (text, "%d × ", (int) group->count);
-  g_string_append (text, stone != NULL         ? wm_say (language, stone->name)
+    g_string_append_printf (text, "%d × ", (int)group->count);
+  g_string_append (text, stone != NULL            ? wm_say (language, stone->name)
                          : group->species != NULL ? group->species
                                                   : "");
   if (group->cut != NULL)

@@ -39,7 +39,7 @@ read_entry (const guint8 *data, gsize size, gsize at, gboolean swapped)
 
   if (offset >= size || length >= size - offset || data[offset + length] != '\0')
     return NULL;
-  return (const char *) data + offset;
+  return (const char *)data + offset;
 }
 
 /* Fills @texts; a catalogue that is not whole is not used at all. */
@@ -79,7 +79,7 @@ read_catalogue (GBytes *catalogue, GHashTable *texts)
       /* The empty original carries the catalogue's own header. */
       if (*original != '\0' && *translation != '\0'
           && g_utf8_validate (translation, -1, NULL))
-        g_hash_table_insert (texts, (gpointer) original, (gpointer) translation);
+        g_hash_table_insert (texts, (gpointer)original, (gpointer)translation);
     }
   return TRUE;
 }

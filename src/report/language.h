@@ -40,4 +40,4 @@ const char *wm_say (WmLanguage *self, const char *text) G_GNUC_FORMAT (2);
 /* By number: languages whose rule is "one and the rest" (English, German and most
  * around them). */
 const char *wm_say_n (WmLanguage *self, const char *one, const char *many, gint64 n)
-  G_GNUC_FORMAT (2) G_GNUC_FORMAT (3);
+    G_GNUC_FORMAT (2) G_GNUC_FORMAT (3);

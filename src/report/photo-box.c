@@ -33,7 +33,7 @@ wm_photo_boxes_init (WmPhotoBoxes *self, WmVisitData *data, WmReportSize size)
   self->size = size;
   self->cancellable = NULL;
   self->surfaces = g_hash_table_new_full (g_str_hash, g_str_equal, g_free,
-                                          (GDestroyNotify) cairo_surface_destroy);
+                                          (GDestroyNotify)cairo_surface_destroy);
 }
 
 void
@@ -46,8 +46,8 @@ wm_photo_boxes_clear (WmPhotoBoxes *self)
 double
 wm_photo_px_per_true_mm (WmPhoto *photo)
 {
-  double length_px = hypot (photo->scale_x2 - photo->scale_x1,
-                            photo->scale_y2 - photo->scale_y1);
+  double length_px =
+      hypot (photo->scale_x2 - photo->scale_x1, photo->scale_y2 - photo->scale_y1);
 
   return photo->scale_mm > 0 && length_px > 0 ? length_px / photo->scale_mm : NAN;
 }
@@ -60,7 +60,7 @@ set_view (WmBoxView *view, WmPhoto *photo, WmPoint centre, double px_per_mm,
   view->photo = photo;
   cairo_matrix_init_translate (&view->to_box, width_mm / 2, height_mm / 2);
   cairo_matrix_scale (&view->to_box, 1 / px_per_mm, 1 / px_per_mm);
-  cairo_matrix_rotate (&view->to_box, G_PI_2 * (double) (photo->quarter_turns & 3));
+  cairo_matrix_rotate (&view->to_box, G_PI_2 * (double)(photo->quarter_turns & 3));
   cairo_matrix_translate (&view->to_box, -centre.x, -centre.y);
 }
 
@@ -70,8 +70,8 @@ get_turned_size (WmPhoto *photo, double *out_width, double *out_height)
 {
   gboolean lying = (photo->quarter_turns & 1) != 0;
 
-  *out_width = (double) (lying ? photo->height : photo->width);
-  *out_height = (double) (lying ? photo->width : photo->height);
+  *out_width = (double)(lying ? photo->height : photo->width);
+  *out_height = (double)(lying ? photo->width : photo->height);
 }
 
 void
@@ -79,7 +79,7 @@ wm_box_view_fit (WmBoxView *view, WmPhoto *photo, double width_mm, double height
 {
   double width;
   double height;
-  WmPoint middle = { (double) photo->width / 2, (double) photo->height / 2 };
+  WmPoint middle = { (double)photo->width / 2, (double)photo->height / 2 };
 
   get_turned_size (photo, &width, &height);
   set_view (view, photo, middle, MAX (width / width_mm, height / height_mm), width_mm,
@@ -103,8 +103,8 @@ get_edges (const WmBoxView *view, double box[4])
 {
   double x1 = 0;
   double y1 = 0;
-  double x2 = (double) view->photo->width;
-  double y2 = (double) view->photo->height;
+  double x2 = (double)view->photo->width;
+  double y2 = (double)view->photo->height;
 
   cairo_matrix_transform_point (&view->to_box, &x1, &y1);
   cairo_matrix_transform_point (&view->to_box, &x2, &y2);
@@ -198,7 +198,7 @@ attach_jpeg (cairo_surface_t *surface, GBytes *jpeg, const char *name)
 
   cairo_surface_set_mime_data (surface, CAIRO_MIME_TYPE_JPEG, data, size, unref_bytes,
                                g_bytes_ref (jpeg));
-  cairo_surface_set_mime_data (surface, CAIRO_MIME_TYPE_UNIQUE_ID, (guchar *) copy,
+  cairo_surface_set_mime_data (surface, CAIRO_MIME_TYPE_UNIQUE_ID, (guchar *)copy,
                                strlen (copy), g_free, copy);
 }
 
@@ -214,17 +214,16 @@ make_whole (WmPhotoBoxes *self, const char *path, WmPhoto *photo, GError **error
     jpeg = wm_jpeg_load_stripped (path, error);
   else
     {
-      g_autoptr (WmPixels) pixels
-          = wm_photo_load_fit (path, (int) photo->width, (int) photo->height,
-                               self->cancellable, error);
+      g_autoptr (WmPixels) pixels = wm_photo_load_fit (
+          path, (int)photo->width, (int)photo->height, self->cancellable, error);
 
       jpeg = pixels != NULL ? wm_jpeg_encode (pixels, WM_PRINT_QUALITY, error) : NULL;
     }
   if (jpeg == NULL)
     return NULL;
 
-  surface = cairo_image_surface_create (CAIRO_FORMAT_RGB24, (int) photo->width,
-                                        (int) photo->height);
+  surface = cairo_image_surface_create (CAIRO_FORMAT_RGB24, (int)photo->width,
+                                        (int)photo->height);
   attach_jpeg (surface, jpeg, photo->sha256 != NULL ? photo->sha256 : path);
   return surface;
 }
@@ -266,28 +265,27 @@ get_region (const WmBoxView *view, double width_mm, double height_mm, double reg
       top = MIN (top, y);
       bottom = MAX (bottom, y);
     }
-  region[0] = CLAMP (floor (left), 0, (double) view->photo->width - 1);
-  region[1] = CLAMP (floor (top), 0, (double) view->photo->height - 1);
-  region[2] = CLAMP (ceil (right), region[0] + 1, (double) view->photo->width) - region[0];
-  region[3]
-      = CLAMP (ceil (bottom), region[1] + 1, (double) view->photo->height) - region[1];
+  region[0] = CLAMP (floor (left), 0, (double)view->photo->width - 1);
+  region[1] = CLAMP (floor (top), 0, (double)view->photo->height - 1);
+  region[2] = CLAMP (ceil (right), region[0] + 1, (double)view->photo->width) - region[0];
+  region[3] =
+      CLAMP (ceil (bottom), region[1] + 1, (double)view->photo->height) - region[1];
   return TRUE;
 }
 
 /* Only the region, as fine as @dots_per_mm asks and no finer than the photo is. */
 static cairo_surface_t *
 make_part (WmPhotoBoxes *self, const char *path, const WmBoxView *view,
-           const double region[4], double dots_per_mm, gboolean for_paper,
-           GError **error)
+           const double region[4], double dots_per_mm, gboolean for_paper, GError **error)
 {
-  double mm_per_px = sqrt (fabs (view->to_box.xx * view->to_box.yy
-                                 - view->to_box.xy * view->to_box.yx));
+  double mm_per_px =
+      sqrt (fabs (view->to_box.xx * view->to_box.yy - view->to_box.xy * view->to_box.yx));
   double zoom = MIN (1.0, mm_per_px * dots_per_mm);
-  int width = (int) CLAMP (ceil (region[2] * zoom), 1, WM_SCREEN_MOST);
-  int height = (int) CLAMP (ceil (region[3] * zoom), 1, WM_SCREEN_MOST);
-  g_autoptr (WmPixels) pixels
-      = wm_photo_load_region (path, region[0], region[1], region[2], region[3], width,
-                              height, self->cancellable, error);
+  int width = (int)CLAMP (ceil (region[2] * zoom), 1, WM_SCREEN_MOST);
+  int height = (int)CLAMP (ceil (region[3] * zoom), 1, WM_SCREEN_MOST);
+  g_autoptr (WmPixels) pixels =
+      wm_photo_load_region (path, region[0], region[1], region[2], region[3], width,
+                            height, self->cancellable, error);
   cairo_surface_t *surface;
 
   if (pixels == NULL)
@@ -401,8 +399,8 @@ static void
 draw_marks (WmSheet *sheet, const WmBoxView *view, double width_mm, double height_mm,
             const WmBoxMark *marks, guint n_marks, gboolean scale_bar)
 {
-  g_autoptr (GPtrArray) places
-      = g_ptr_array_new_with_free_func ((GDestroyNotify) g_array_unref);
+  g_autoptr (GPtrArray) places =
+      g_ptr_array_new_with_free_func ((GDestroyNotify)g_array_unref);
   g_autofree WmLayoutMark *layout = g_new0 (WmLayoutMark, n_marks);
   g_autofree WmMarkLook *looks = g_new0 (WmMarkLook, n_marks);
   WmLayoutBox bar = { 0, (height_mm - 9) * WM_POINTS_PER_MM, 24 * WM_POINTS_PER_MM,
@@ -423,7 +421,7 @@ draw_marks (WmSheet *sheet, const WmBoxView *view, double width_mm, double heigh
         continue;
       layout[n].severity = marks[i].severity;
       layout[n].shape = get_shape (marks[i].mark);
-      layout[n].points = (const WmPoint *) points->data;
+      layout[n].points = (const WmPoint *)points->data;
       layout[n].n_points = points->len;
       looks[n].number = marks[i].number;
       g_ptr_array_add (places, g_steal_pointer (&points));
@@ -452,8 +450,8 @@ draw_scale_bar (WmSheet *sheet, const WmBoxView *view, double x_mm, double y_mm,
                 double width_mm, double height_mm)
 {
   static const double lengths[] = { 50, 20, 10, 5, 2, 1, 0.5 };
-  double true_mm = wm_photo_px_per_true_mm (view->photo) * hypot (view->to_box.xx,
-                                                                  view->to_box.yx);
+  double true_mm =
+      wm_photo_px_per_true_mm (view->photo) * hypot (view->to_box.xx, view->to_box.yx);
   cairo_t *cr = sheet->cr;
   double length = NAN;
   g_autofree char *words = NULL;
@@ -470,9 +468,8 @@ draw_scale_bar (WmSheet *sheet, const WmBoxView *view, double x_mm, double y_mm,
   top = y_mm + height_mm - 8.5;
   words = g_strdup_printf ("%g mm", length);
   cairo_save (cr);
-  cairo_rectangle (cr, (sheet->left_mm + left) * WM_POINTS_PER_MM,
-                   top * WM_POINTS_PER_MM, (length * true_mm + 5) * WM_POINTS_PER_MM,
-                   6.5 * WM_POINTS_PER_MM);
+  cairo_rectangle (cr, (sheet->left_mm + left) * WM_POINTS_PER_MM, top * WM_POINTS_PER_MM,
+                   (length * true_mm + 5) * WM_POINTS_PER_MM, 6.5 * WM_POINTS_PER_MM);
   cairo_set_source_rgba (cr, 1, 1, 1, 0.92);
   cairo_fill (cr);
   cairo_restore (cr);
@@ -512,14 +509,13 @@ get_dots_per_mm (cairo_t *cr)
 }
 
 void
-wm_photo_box_draw (WmPhotoBoxes *self, WmSheet *sheet, const WmBoxView *view,
-                   double x_mm, double y_mm, double width_mm, double height_mm,
-                   const WmBoxMark *marks, guint n_marks, gboolean scale_bar)
+wm_photo_box_draw (WmPhotoBoxes *self, WmSheet *sheet, const WmBoxView *view, double x_mm,
+                   double y_mm, double width_mm, double height_mm, const WmBoxMark *marks,
+                   guint n_marks, gboolean scale_bar)
 {
   cairo_t *cr = sheet->cr;
   g_autoptr (GError) error = NULL;
-  gboolean has_bar
-      = scale_bar && isfinite (wm_photo_px_per_true_mm (view->photo));
+  gboolean has_bar = scale_bar && isfinite (wm_photo_px_per_true_mm (view->photo));
   double dots_per_mm;
   gboolean painted;
 
@@ -541,9 +537,9 @@ wm_photo_box_draw (WmPhotoBoxes *self, WmSheet *sheet, const WmBoxView *view,
   cairo_restore (cr);
 
   if (!painted)
-    wm_sheet_text (sheet, x_mm + 4, y_mm + 4, width_mm - 8, WM_TEXT_SMALL,
-                   wm_say (sheet->language,
-                           N_("The file of this photo is missing or damaged.")));
+    wm_sheet_text (
+        sheet, x_mm + 4, y_mm + 4, width_mm - 8, WM_TEXT_SMALL,
+        wm_say (sheet->language, N_ ("The file of this photo is missing or damaged.")));
   else if (has_bar)
     draw_scale_bar (sheet, view, x_mm, y_mm, width_mm, height_mm);
 }

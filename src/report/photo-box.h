@@ -40,8 +40,7 @@ typedef struct
 } WmBoxView;
 
 /* The whole photo, as large as fits; quarter turns obeyed. */
-void wm_box_view_fit (WmBoxView *view, WmPhoto *photo, double width_mm,
-                      double height_mm);
+void wm_box_view_fit (WmBoxView *view, WmPhoto *photo, double width_mm, double height_mm);
 
 /* @centre in the middle, @px_per_mm photo pixels to a millimetre of paper; moved so
  * that the box stays within the photo where it can. */
@@ -52,8 +51,7 @@ void wm_box_view_close_up (WmBoxView *view, WmPhoto *photo, WmPoint centre,
  * row by row; about the middle of the box it is as good as affine. FALSE if the matrix
  * can not be used there. */
 gboolean wm_box_view_follow (WmBoxView *view, WmPhoto *after, const double matrix[9],
-                             const WmBoxView *before, double width_mm,
-                             double height_mm);
+                             const WmBoxView *before, double width_mm, double height_mm);
 
 /* Marks drawn over a box. @severity is what the disc shows. */
 typedef struct

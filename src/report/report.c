@@ -115,8 +115,8 @@ make_context (WmReport *self, WmSheet *sheet, WmPageContext *out_context)
   out_context->data = self->data;
   out_context->boxes = &self->boxes;
   out_context->sheet = sheet;
-  out_context->finished
-      = wm_visit_data_find_overview (self->data, WM_PHOTO_AFTER) != NULL;
+  out_context->finished =
+      wm_visit_data_find_overview (self->data, WM_PHOTO_AFTER) != NULL;
 }
 
 /* Height of block @i with all the blocks it must not be parted from. */
@@ -155,7 +155,8 @@ lay_out (WmReport *self)
       double bottom = sheet.height_mm - WM_BOTTOM_MM;
 
       if (y > WM_TOP_MM
-          && ((block->use.own_page && page == 0) || y + get_run_height (self, heights, i) > bottom))
+          && ((block->use.own_page && page == 0)
+              || y + get_run_height (self, heights, i) > bottom))
         {
           page++;
           y = WM_TOP_MM;
@@ -276,14 +277,15 @@ describe_foot (WmReport *self)
     {
       day = wm_words_day_of (language, visit->handed_back_at_s);
       /* Translators: piece, owner, date */
-      return g_strdup_printf (wm_say (language, N_("%s of %s, handed back %s")), type, owner,
-                              day);
+      return g_strdup_printf (wm_say (language, N_ ("%s of %s, handed back %s")), type,
+                              owner, day);
     }
   day = visit->taken_in_at_s != WM_UNKNOWN
             ? wm_words_day_of (language, visit->taken_in_at_s)
             : g_strdup ("");
   /* Translators: piece, owner, date */
-  return g_strdup_printf (wm_say (language, N_("%s of %s, taken in %s")), type, owner, day);
+  return g_strdup_printf (wm_say (language, N_ ("%s of %s, taken in %s")), type, owner,
+                          day);
 }
 
 static void
@@ -291,17 +293,17 @@ draw_foot (WmReport *self, WmSheet *sheet, guint page)
 {
   double top = sheet->height_mm - 15;
   g_autofree char *foot = describe_foot (self);
-  g_autofree char *pages
-      = g_strdup_printf (wm_say (self->language, N_("Page %u of %u")), page + 1,
-                         self->n_pages);
+  g_autofree char *pages = g_strdup_printf (wm_say (self->language, N_ ("Page %u of %u")),
+                                            page + 1, self->n_pages);
 
   wm_sheet_line (sheet, 0, top, WM_SHEET_WIDTH_MM, 0.1);
   wm_sheet_text (sheet, 0, top + 1.6, 0, WM_TEXT_TINY, foot);
   wm_sheet_text_right (sheet, WM_SHEET_WIDTH_MM, top + 1.6, WM_TEXT_TINY, pages);
   wm_sheet_rule (sheet, 0, top + 6.3, 20);
-  wm_sheet_text (sheet, 22.5, top + 5.9, 0, WM_TEXT_TINY,
-                 wm_say (self->language,
-                         N_("This rule is 20 mm long when the page is printed at full size.")));
+  wm_sheet_text (
+      sheet, 22.5, top + 5.9, 0, WM_TEXT_TINY,
+      wm_say (self->language,
+              N_ ("This rule is 20 mm long when the page is printed at full size.")));
 }
 
 void
@@ -340,8 +342,7 @@ static void
 set_metadata (WmReport *self, cairo_surface_t *surface)
 {
   const char *type = wm_piece_type_words (self->language, self->data);
-  g_autofree char *title
-      = g_strdup_printf ("%s, %s", self->data->piece->number, type);
+  g_autofree char *title = g_strdup_printf ("%s, %s", self->data->piece->number, type);
 
   cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_TITLE, title);
   cairo_pdf_surface_set_metadata (surface, CAIRO_PDF_METADATA_AUTHOR,
@@ -406,20 +407,18 @@ wm_report_write_pdf (WmReport *self, const char *path, GError **error)
   if (pdf == NULL)
     return FALSE;
   data = g_bytes_get_data (pdf, &size);
-  return g_file_set_contents_full (path, data, (gssize) size,
-                                   G_FILE_SET_CONTENTS_CONSISTENT
-                                       | G_FILE_SET_CONTENTS_DURABLE,
-                                   0666, error);
+  return g_file_set_contents_full (
+      path, data, (gssize)size,
+      G_FILE_SET_CONTENTS_CONSISTENT | G_FILE_SET_CONTENTS_DURABLE, 0666, error);
 }
 
 char *
 wm_report_suggest_name (WmReport *self)
 {
   WmVisit *visit = self->data->visit;
-  g_autoptr (GDateTime) day
-      = visit->taken_in_at_s != WM_UNKNOWN
-            ? g_date_time_new_from_unix_local (visit->taken_in_at_s)
-            : NULL;
+  g_autoptr (GDateTime) day = visit->taken_in_at_s != WM_UNKNOWN
+                                  ? g_date_time_new_from_unix_local (visit->taken_in_at_s)
+                                  : NULL;
   g_autofree char *date = day != NULL ? g_date_time_format (day, "%Y-%m-%d") : NULL;
 
   return g_strdup_printf ("%s-%s.pdf", self->data->piece->number,

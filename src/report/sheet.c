@@ -86,13 +86,13 @@ make_layout (WmSheet *self, double width_mm, WmTextStyle style, const char *text
   pango_attr_list_insert (attributes, pango_attr_font_features_new ("tnum=1"));
   pango_attr_list_insert (attributes,
                           pango_attr_line_height_new_absolute (
-                              (int) (styles[style].points * WM_LEADING * PANGO_SCALE)));
+                              (int)(styles[style].points * WM_LEADING * PANGO_SCALE)));
   pango_layout_set_font_description (layout, font);
   pango_layout_set_attributes (layout, attributes);
   pango_layout_set_text (layout, text != NULL ? text : "", -1);
   if (width_mm > 0)
     {
-      pango_layout_set_width (layout, (int) (to_points (width_mm) * PANGO_SCALE));
+      pango_layout_set_width (layout, (int)(to_points (width_mm) * PANGO_SCALE));
       pango_layout_set_wrap (layout, PANGO_WRAP_WORD_CHAR);
     }
   pango_attr_list_unref (attributes);
@@ -115,14 +115,13 @@ place_layout (WmSheet *self, PangoLayout *layout, double x_mm, double y_mm,
   PangoRectangle logical;
 
   pango_layout_get_extents (layout, NULL, &logical);
-  *out_width_mm = (double) logical.width / PANGO_SCALE / WM_POINTS_PER_MM;
-  *out_height_mm = (double) logical.height / PANGO_SCALE / WM_POINTS_PER_MM;
+  *out_width_mm = (double)logical.width / PANGO_SCALE / WM_POINTS_PER_MM;
+  *out_height_mm = (double)logical.height / PANGO_SCALE / WM_POINTS_PER_MM;
   if (self->cr == NULL)
     return;
 
   set_grey (self->cr, styles[style].dim ? WM_DIM : WM_INK);
-  cairo_move_to (self->cr,
-                 to_points (self->left_mm + x_mm - (right ? *out_width_mm : 0)),
+  cairo_move_to (self->cr, to_points (self->left_mm + x_mm - (right ? *out_width_mm : 0)),
                  to_points (y_mm));
   pango_cairo_show_layout (self->cr, layout);
 }
@@ -158,12 +157,11 @@ wm_sheet_text_width (WmSheet *self, WmTextStyle style, const char *text)
   PangoRectangle logical;
 
   pango_layout_get_extents (layout, NULL, &logical);
-  return (double) logical.width / PANGO_SCALE / WM_POINTS_PER_MM;
+  return (double)logical.width / PANGO_SCALE / WM_POINTS_PER_MM;
 }
 
 void
-wm_sheet_line (WmSheet *self, double x_mm, double y_mm, double width_mm,
-               double weight_mm)
+wm_sheet_line (WmSheet *self, double x_mm, double y_mm, double width_mm, double weight_mm)
 {
   if (self->cr == NULL)
     return;
@@ -185,7 +183,7 @@ wm_sheet_rule (WmSheet *self, double x_mm, double y_mm, double length_mm)
   cairo_set_line_width (self->cr, to_points (0.1));
   cairo_move_to (self->cr, to_points (self->left_mm + x_mm), to_points (y_mm));
   cairo_rel_line_to (self->cr, to_points (length_mm), 0);
-  for (int mm = 0; mm <= (int) length_mm; mm++)
+  for (int mm = 0; mm <= (int)length_mm; mm++)
     {
       double tick_mm = mm % 10 == 0 ? 1.9 : mm % 5 == 0 ? 1.35 : 0.8;
 
@@ -211,8 +209,7 @@ wm_sheet_glyph (WmSheet *self, double x_mm, double y_mm, double radius_mm,
 }
 
 static void
-rounded_path (cairo_t *cr, double x, double y, double width, double height,
-              double radius)
+rounded_path (cairo_t *cr, double x, double y, double width, double height, double radius)
 {
   cairo_new_sub_path (cr);
   cairo_arc (cr, x + width - radius, y + radius, radius, -G_PI_2, 0);

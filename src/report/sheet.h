@@ -30,15 +30,15 @@ typedef enum
 
 typedef enum
 {
-  WM_TEXT_TITLE,      /* 22 pt, heavy */
-  WM_TEXT_SENTENCE,   /* 14 pt, bold */
-  WM_TEXT_LEAD,       /* 13 pt */
-  WM_TEXT_HEADING,    /* 13 pt, bold */
-  WM_TEXT_BODY,       /* 9.5 pt */
-  WM_TEXT_STRONG,     /* 9.5 pt, bold */
-  WM_TEXT_SMALL,      /* 8 pt, dim */
+  WM_TEXT_TITLE,        /* 22 pt, heavy */
+  WM_TEXT_SENTENCE,     /* 14 pt, bold */
+  WM_TEXT_LEAD,         /* 13 pt */
+  WM_TEXT_HEADING,      /* 13 pt, bold */
+  WM_TEXT_BODY,         /* 9.5 pt */
+  WM_TEXT_STRONG,       /* 9.5 pt, bold */
+  WM_TEXT_SMALL,        /* 8 pt, dim */
   WM_TEXT_SMALL_STRONG, /* 8 pt, bold */
-  WM_TEXT_TINY        /* 7 pt, dim */
+  WM_TEXT_TINY          /* 7 pt, dim */
 } WmTextStyle;
 
 typedef struct
@@ -91,8 +91,8 @@ void wm_sheet_frame (WmSheet *self, double x_mm, double y_mm, double width_mm,
                      double height_mm);
 
 /* The wire section: dashed as made, filled what is left (0 to 1 of the height). */
-void wm_sheet_section (WmSheet *self, double x_mm, double y_mm, double radius_mm,
-                       double left);
+void
+wm_sheet_section (WmSheet *self, double x_mm, double y_mm, double radius_mm, double left);
 
 /* An arrow from left to right, @width_mm long. */
 void wm_sheet_arrow (WmSheet *self, double x_mm, double y_mm, double width_mm);

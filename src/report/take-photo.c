@@ -20,7 +20,7 @@ judge (WmPhoto *photo, const char *path, GCancellable *cancellable)
   if (!wm_photo_judge (path, &judgement, cancellable, NULL))
     return;
   codes = wm_judgement_reason_codes (&judgement);
-  reasons = g_strjoinv (" ", (char **) codes);
+  reasons = g_strjoinv (" ", (char **)codes);
   g_object_set (photo, "verdict", wm_verdict_code (judgement.verdict), "verdict-reasons",
                 reasons, NULL);
 }
@@ -34,8 +34,8 @@ make_record (const WmPhotoFacts *facts, const char *path, const WmId *visit_id,
 
   g_object_set (photo, "visit-id", visit_id, "moment", moment, "original-name", name,
                 "format", wm_photo_format_name (facts->format), "width",
-                (gint64) facts->width, "height", (gint64) facts->height, "orientation",
-                (gint64) facts->orientation, NULL);
+                (gint64)facts->width, "height", (gint64)facts->height, "orientation",
+                (gint64)facts->orientation, NULL);
   if (facts->has_taken_at)
     g_object_set (photo, "taken-at-s", facts->taken_at_us / G_USEC_PER_SEC, NULL);
   return photo;

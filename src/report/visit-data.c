@@ -18,9 +18,9 @@ wm_finding_free (WmFinding *finding)
 static void
 wm_visit_data_free (WmVisitData *self)
 {
-  GPtrArray *arrays[]
-      = { self->findings, self->stones,   self->photos, self->checks,  self->marks,
-          self->measurements, self->remedies, self->proofs, self->pairings };
+  GPtrArray *arrays[] = { self->findings, self->stones, self->photos,
+                          self->checks,   self->marks,  self->measurements,
+                          self->remedies, self->proofs, self->pairings };
 
   for (guint i = 0; i < G_N_ELEMENTS (arrays); i++)
     if (arrays[i] != NULL)
@@ -124,8 +124,8 @@ make_finding (WmVisitData *self, WmCheck *check)
 static int
 compare_findings (gconstpointer a, gconstpointer b)
 {
-  WmCheck *x = (*(WmFinding *const *) a)->check;
-  WmCheck *y = (*(WmFinding *const *) b)->check;
+  WmCheck *x = (*(WmFinding *const *)a)->check;
+  WmCheck *y = (*(WmFinding *const *)b)->check;
 
   if (x->severity != y->severity)
     return x->severity > y->severity ? -1 : 1;
@@ -137,7 +137,7 @@ compare_findings (gconstpointer a, gconstpointer b)
 static void
 collect_findings (WmVisitData *self)
 {
-  self->findings = g_ptr_array_new_with_free_func ((GDestroyNotify) wm_finding_free);
+  self->findings = g_ptr_array_new_with_free_func ((GDestroyNotify)wm_finding_free);
   for (guint i = 0; i < self->checks->len; i++)
     {
       WmCheck *check = g_ptr_array_index (self->checks, i);
@@ -151,8 +151,8 @@ collect_findings (WmVisitData *self)
 static gboolean
 load_people (WmVisitData *self, WmArchive *archive, GError **error)
 {
-  g_autoptr (GPtrArray) people
-      = wm_archive_list (archive, WM_KIND_PERSON, NULL, NULL, error);
+  g_autoptr (GPtrArray) people =
+      wm_archive_list (archive, WM_KIND_PERSON, NULL, NULL, error);
 
   if (people == NULL)
     return FALSE;
@@ -163,10 +163,10 @@ load_people (WmVisitData *self, WmArchive *archive, GError **error)
       WmPerson *person = g_ptr_array_index (people, i);
 
       if (g_strcmp0 (person->role, WM_ROLE_WORKER) == 0)
-        g_hash_table_insert (self->people,
-                             g_memdup2 (wm_record_get_id (WM_RECORD (person)),
-                                        sizeof (WmId)),
-                             g_strdup (person->name));
+        g_hash_table_insert (
+            self->people,
+            g_memdup2 (wm_record_get_id (WM_RECORD (person)), sizeof (WmId)),
+            g_strdup (person->name));
     }
   return TRUE;
 }
@@ -196,8 +196,7 @@ load_rows (WmVisitData *self, WmArchive *archive, const WmId *visit_id, GError *
 
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {
-      *rows[i].to
-          = wm_archive_list_of_visit (archive, rows[i].kind, visit_id, error);
+      *rows[i].to = wm_archive_list_of_visit (archive, rows[i].kind, visit_id, error);
       if (*rows[i].to == NULL)
         return FALSE;
     }
@@ -216,8 +215,8 @@ load_piece (WmVisitData *self, WmArchive *archive, GError **error)
                    : NULL;
   if (!wm_id_is_none (&self->piece->owner_id))
     {
-      self->owner
-          = wm_archive_get (archive, WM_KIND_PERSON, &self->piece->owner_id, error);
+      self->owner =
+          wm_archive_get (archive, WM_KIND_PERSON, &self->piece->owner_id, error);
       if (self->owner == NULL)
         return FALSE;
     }
@@ -262,7 +261,7 @@ count_marks_on (WmVisitData *self, WmPhoto *photo)
   guint n = 0;
 
   for (guint i = 0; i < self->marks->len; i++)
-    if (wm_id_equal (&((WmMark *) g_ptr_array_index (self->marks, i))->photo_id, id))
+    if (wm_id_equal (&((WmMark *)g_ptr_array_index (self->marks, i))->photo_id, id))
       n++;
   return n;
 }
@@ -291,8 +290,8 @@ wm_visit_data_find_overview (WmVisitData *self, const char *moment)
 
 /* The last one placed: a close-up follows the overview. */
 gboolean
-wm_visit_data_find_place (WmVisitData *self, const WmFinding *finding,
-                          const char *moment, WmPhoto **out_photo, WmMark **out_mark)
+wm_visit_data_find_place (WmVisitData *self, const WmFinding *finding, const char *moment,
+                          WmPhoto **out_photo, WmMark **out_mark)
 {
   gboolean after = g_strcmp0 (moment, WM_PHOTO_AFTER) == 0;
   GPtrArray *marks = after ? finding->after : finding->before;
@@ -312,7 +311,7 @@ wm_visit_data_count (WmVisitData *self, WmSeverity severity)
   guint n = 0;
 
   for (guint i = 0; i < self->checks->len; i++)
-    if (((WmCheck *) g_ptr_array_index (self->checks, i))->severity == severity)
+    if (((WmCheck *)g_ptr_array_index (self->checks, i))->severity == severity)
       n++;
   return n;
 }

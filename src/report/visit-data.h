@@ -44,8 +44,8 @@ typedef struct
   char *shop_name;     /* "" if the shop has not said */
   char *shop_address;
   char *shop_contact;
-  char *folder;        /* of the archive, for the photos' files */
-  GHashTable *paths;   /* WmPhoto -> path of its file */
+  char *folder;      /* of the archive, for the photos' files */
+  GHashTable *paths; /* WmPhoto -> path of its file */
 } WmVisitData;
 
 /**
@@ -69,9 +69,9 @@ WmPhoto *wm_visit_data_find_overview (WmVisitData *self, const char *moment);
 
 /* The photo and the mark that show a finding best, before or after; FALSE if no mark
  * shows it. */
-gboolean wm_visit_data_find_place (WmVisitData *self, const WmFinding *finding,
-                                   const char *moment, WmPhoto **out_photo,
-                                   WmMark **out_mark);
+gboolean
+wm_visit_data_find_place (WmVisitData *self, const WmFinding *finding, const char *moment,
+                          WmPhoto **out_photo, WmMark **out_mark);
 
 /* How many checks have this severity. */
 guint wm_visit_data_count (WmVisitData *self, WmSeverity severity);

@@ -8,10 +8,10 @@
 #include <math.h>
 #include <string.h>
 
-static const char *const months[]
-    = { N_("January"), N_("February"), N_("March"),     N_("April"),
-        N_("May"),     N_("June"),     N_("July"),      N_("August"),
-        N_("September"), N_("October"), N_("November"), N_("December") };
+static const char *const months[] = { N_ ("January"), N_ ("February"), N_ ("March"),
+                                      N_ ("April"),   N_ ("May"),      N_ ("June"),
+                                      N_ ("July"),    N_ ("August"),   N_ ("September"),
+                                      N_ ("October"), N_ ("November"), N_ ("December") };
 
 static char *
 write_date (WmLanguage *language, int year, int month, int day)
@@ -92,9 +92,8 @@ char *
 wm_words_money (WmLanguage *language, gint64 minor, const char *currency)
 {
   int exponent = wm_currency_exponent (currency);
-  guint64 size = minor < 0 ? (guint64) 0 - (guint64) minor : (guint64) minor;
-  g_autofree char *digits
-      = g_strdup_printf ("%0*" G_GUINT64_FORMAT, exponent + 1, size);
+  guint64 size = minor < 0 ? (guint64)0 - (guint64)minor : (guint64)minor;
+  g_autofree char *digits = g_strdup_printf ("%0*" G_GUINT64_FORMAT, exponent + 1, size);
   gsize whole = strlen (digits) - exponent;
   GString *text = g_string_new (minor < 0 ? "\u2212" : NULL);
 
@@ -118,8 +117,8 @@ wm_words_money (WmLanguage *language, gint64 minor, const char *currency)
 char *
 wm_words_mass (WmLanguage *language, gint64 mass_mg)
 {
-  g_autofree char *grams
-      = localise (language, g_strdup_printf ("%.2f", (double) mass_mg / 1000.0));
+  g_autofree char *grams =
+      localise (language, g_strdup_printf ("%.2f", (double)mass_mg / 1000.0));
 
   return g_strdup_printf ("%s\u00a0g", grams);
 }
@@ -147,12 +146,12 @@ const char *
 wm_words_severity (WmLanguage *language, WmSeverity severity)
 {
   static const char *const words[] = {
-    [WM_SEVERITY_NOT_LOOKED_AT] = N_("not looked at"),
-    [WM_SEVERITY_SOUND] = N_("sound"),
-    [WM_SEVERITY_WATCH] = N_("watch"),
-    [WM_SEVERITY_REPAIR] = N_("repair"),
-    [WM_SEVERITY_NO_WEAR] = N_("do not wear"),
-    [WM_SEVERITY_NOT_PRESENT] = N_("no such part"),
+    [WM_SEVERITY_NOT_LOOKED_AT] = N_ ("not looked at"),
+    [WM_SEVERITY_SOUND] = N_ ("sound"),
+    [WM_SEVERITY_WATCH] = N_ ("watch"),
+    [WM_SEVERITY_REPAIR] = N_ ("repair"),
+    [WM_SEVERITY_NO_WEAR] = N_ ("do not wear"),
+    [WM_SEVERITY_NOT_PRESENT] = N_ ("no such part"),
   };
 
   g_return_val_if_fail (severity < G_N_ELEMENTS (words), "");

@@ -10,199 +10,200 @@
 /* Number keys with Alt are the moments in their order; plain number keys are left
  * to the severities, which the other hand types on the keypad. */
 static const WmActionRow table[] = {
-  { "app.help", N_("All keys"), "F1 <Control>question", WM_GROUP_PROGRAM,
+  { "app.help", N_ ("All keys"), "F1 <Control>question", WM_GROUP_PROGRAM,
     WM_PLACE_WINDOW, WM_MENU_PROGRAM },
-  { "app.about", N_("About Wearmark"), "<Control>F1", WM_GROUP_PROGRAM, WM_PLACE_WINDOW,
+  { "app.about", N_ ("About Wearmark"), "<Control>F1", WM_GROUP_PROGRAM, WM_PLACE_WINDOW,
     WM_MENU_PROGRAM },
-  { "win.menu", N_("Menu"), "F10", WM_GROUP_PROGRAM, WM_PLACE_WINDOW, WM_MENU_NONE },
-  { "win.full-screen", N_("Full screen"), "F11", WM_GROUP_PROGRAM, WM_PLACE_WINDOW,
+  { "win.menu", N_ ("Menu"), "F10", WM_GROUP_PROGRAM, WM_PLACE_WINDOW, WM_MENU_NONE },
+  { "win.full-screen", N_ ("Full screen"), "F11", WM_GROUP_PROGRAM, WM_PLACE_WINDOW,
     WM_MENU_NONE },
-  { "win.now-working", N_("Who is working now"), "F4", WM_GROUP_PROGRAM,
+  { "win.now-working", N_ ("Who is working now"), "F4", WM_GROUP_PROGRAM, WM_PLACE_WINDOW,
+    WM_MENU_SHOP },
+  { "app.preferences", N_ ("Settings of the shop"), "<Control>comma", WM_GROUP_PROGRAM,
     WM_PLACE_WINDOW, WM_MENU_SHOP },
-  { "app.preferences", N_("Settings of the shop"), "<Control>comma", WM_GROUP_PROGRAM,
-    WM_PLACE_WINDOW, WM_MENU_SHOP },
-  { "app.open-archive", N_("Open another archive"), "<Control><Shift>o",
+  { "app.open-archive", N_ ("Open another archive"), "<Control><Shift>o",
     WM_GROUP_PROGRAM, WM_PLACE_WINDOW, WM_MENU_SHOP },
-  { "app.quit", N_("Quit"), "<Control>q", WM_GROUP_PROGRAM, WM_PLACE_WINDOW,
+  { "app.quit", N_ ("Quit"), "<Control>q", WM_GROUP_PROGRAM, WM_PLACE_WINDOW,
     WM_MENU_PROGRAM },
 
-  { "win.new-piece", N_("Take in a new piece"), "<Control>n", WM_GROUP_PIECES,
+  { "win.new-piece", N_ ("Take in a new piece"), "<Control>n", WM_GROUP_PIECES,
     WM_PLACE_WINDOW, WM_MENU_TAKE_IN },
-  { "win.new-visit", N_("New visit of this piece"), "<Control><Shift>n",
-    WM_GROUP_PIECES, WM_PLACE_WINDOW, WM_MENU_TAKE_IN },
-  { "win.pieces", N_("Show or hide the pieces"), "F9", WM_GROUP_PIECES, WM_PLACE_WINDOW,
+  { "win.new-visit", N_ ("New visit of this piece"), "<Control><Shift>n", WM_GROUP_PIECES,
+    WM_PLACE_WINDOW, WM_MENU_TAKE_IN },
+  { "win.pieces", N_ ("Show or hide the pieces"), "F9", WM_GROUP_PIECES, WM_PLACE_WINDOW,
     WM_MENU_NONE },
-  { "win.search", N_("Search pieces"), "<Control>f", WM_GROUP_PIECES, WM_PLACE_WINDOW,
+  { "win.search", N_ ("Search pieces"), "<Control>f", WM_GROUP_PIECES, WM_PLACE_WINDOW,
     WM_MENU_NONE },
-  { "win.diary", N_("Diary"), "<Control>d", WM_GROUP_PIECES, WM_PLACE_WINDOW,
+  { "win.diary", N_ ("Diary"), "<Control>d", WM_GROUP_PIECES, WM_PLACE_WINDOW,
     WM_MENU_NONE },
-  { "win.earlier-visit", N_("Earlier visit"), "<Alt>Left", WM_GROUP_PIECES,
+  { "win.earlier-visit", N_ ("Earlier visit"), "<Alt>Left", WM_GROUP_PIECES,
     WM_PLACE_WINDOW, WM_MENU_NONE },
-  { "win.later-visit", N_("Later visit"), "<Alt>Right", WM_GROUP_PIECES,
+  { "win.later-visit", N_ ("Later visit"), "<Alt>Right", WM_GROUP_PIECES, WM_PLACE_WINDOW,
+    WM_MENU_NONE },
+
+  { "win.moment::take-in", N_ ("Take-in"), "<Alt>1", WM_GROUP_MOMENTS, WM_PLACE_WINDOW,
+    WM_MENU_NONE },
+  { "win.moment::inspection", N_ ("Inspection"), "<Alt>2", WM_GROUP_MOMENTS,
+    WM_PLACE_WINDOW, WM_MENU_NONE },
+  { "win.moment::work", N_ ("Bench work"), "<Alt>3", WM_GROUP_MOMENTS, WM_PLACE_WINDOW,
+    WM_MENU_NONE },
+  { "win.moment::proof", N_ ("Proof"), "<Alt>4", WM_GROUP_MOMENTS, WM_PLACE_WINDOW,
+    WM_MENU_NONE },
+  { "win.moment::hand-back", N_ ("Hand-back"), "<Alt>5", WM_GROUP_MOMENTS,
     WM_PLACE_WINDOW, WM_MENU_NONE },
 
-  { "win.moment::take-in", N_("Take-in"), "<Alt>1", WM_GROUP_MOMENTS, WM_PLACE_WINDOW,
-    WM_MENU_NONE },
-  { "win.moment::inspection", N_("Inspection"), "<Alt>2", WM_GROUP_MOMENTS,
-    WM_PLACE_WINDOW, WM_MENU_NONE },
-  { "win.moment::work", N_("Bench work"), "<Alt>3", WM_GROUP_MOMENTS, WM_PLACE_WINDOW,
-    WM_MENU_NONE },
-  { "win.moment::proof", N_("Proof"), "<Alt>4", WM_GROUP_MOMENTS, WM_PLACE_WINDOW,
-    WM_MENU_NONE },
-  { "win.moment::hand-back", N_("Hand-back"), "<Alt>5", WM_GROUP_MOMENTS,
-    WM_PLACE_WINDOW, WM_MENU_NONE },
-
-  { "take-in.add-photo", N_("Add photo"), "<Control>o", WM_GROUP_PHOTOS,
+  { "take-in.add-photo", N_ ("Add photo"), "<Control>o", WM_GROUP_PHOTOS,
     WM_PLACE_TAKE_IN, WM_MENU_NONE },
-  { "take-in.add-stones", N_("Add stones"), "<Control><Alt>s", WM_GROUP_PIECES,
+  { "take-in.add-stones", N_ ("Add stones"), "<Control><Alt>s", WM_GROUP_PIECES,
     WM_PLACE_TAKE_IN, WM_MENU_NONE },
-  { "take-in.other-owner", N_("Another owner"), "<Control><Alt>o", WM_GROUP_PIECES,
+  { "take-in.other-owner", N_ ("Another owner"), "<Control><Alt>o", WM_GROUP_PIECES,
     WM_PLACE_TAKE_IN, WM_MENU_NONE },
-  { "take-in.to-inspection", N_("Move on to the inspection"), "<Control>Return",
+  { "take-in.to-inspection", N_ ("Move on to the inspection"), "<Control>Return",
     WM_GROUP_MOMENTS, WM_PLACE_TAKE_IN, WM_MENU_NONE },
 
-  { "win.counter-view", N_("Counter view for the customer"), "F8", WM_GROUP_COUNTER,
+  { "win.counter-view", N_ ("Counter view for the customer"), "F8", WM_GROUP_COUNTER,
     WM_PLACE_WINDOW, WM_MENU_PAPERS },
-  { "counter.next", N_("Next finding"), "Right space Page_Down Return KP_Enter KP_Add",
+  { "counter.next", N_ ("Next finding"), "Right space Page_Down Return KP_Enter KP_Add",
     WM_GROUP_COUNTER, WM_PLACE_COUNTER, WM_MENU_NONE },
-  { "counter.previous", N_("Finding before"), "Left BackSpace Page_Up KP_Subtract",
+  { "counter.previous", N_ ("Finding before"), "Left BackSpace Page_Up KP_Subtract",
     WM_GROUP_COUNTER, WM_PLACE_COUNTER, WM_MENU_NONE },
-  { "counter.leave", N_("Leave the counter view (or hold Escape for a second)"),
+  { "counter.leave", N_ ("Leave the counter view (or hold Escape for a second)"),
     "<Control><Shift>q", WM_GROUP_COUNTER, WM_PLACE_COUNTER, WM_MENU_NONE },
 
-  { "work.to-proof", N_("Move on to the proof"), "<Control>Return", WM_GROUP_MOMENTS,
+  { "work.to-proof", N_ ("Move on to the proof"), "<Control>Return", WM_GROUP_MOMENTS,
     WM_PLACE_WORK, WM_MENU_NONE },
-  { "work.to-hand-back", N_("Straight to hand-back"), "<Control><Shift>Return",
+  { "work.to-hand-back", N_ ("Straight to hand-back"), "<Control><Shift>Return",
     WM_GROUP_MOMENTS, WM_PLACE_WORK, WM_MENU_NONE },
-  { "proof.add-photo", N_("Add photos after the work"), "<Control>o", WM_GROUP_PHOTOS,
+  { "proof.add-photo", N_ ("Add photos after the work"), "<Control>o", WM_GROUP_PHOTOS,
     WM_PLACE_PROOF, WM_MENU_NONE },
-  { "proof.to-hand-back", N_("Move on to hand-back"), "<Control>Return", WM_GROUP_MOMENTS,
-    WM_PLACE_PROOF, WM_MENU_NONE },
-  { "hand-back.give-back", N_("Hand the piece back"), "<Control>Return",
+  { "proof.to-hand-back", N_ ("Move on to hand-back"), "<Control>Return",
+    WM_GROUP_MOMENTS, WM_PLACE_PROOF, WM_MENU_NONE },
+  { "hand-back.give-back", N_ ("Hand the piece back"), "<Control>Return",
     WM_GROUP_MOMENTS, WM_PLACE_HAND_BACK, WM_MENU_NONE },
-  { "hand-back.open-again", N_("Not handed back after all"), "<Control><Shift>Return",
+  { "hand-back.open-again", N_ ("Not handed back after all"), "<Control><Shift>Return",
     WM_GROUP_MOMENTS, WM_PLACE_HAND_BACK, WM_MENU_NONE },
 
-  { "win.show-report", N_("Report of this visit"), "<Control>r", WM_GROUP_PAPERS,
+  { "win.show-report", N_ ("Report of this visit"), "<Control>r", WM_GROUP_PAPERS,
     WM_PLACE_WINDOW, WM_MENU_NONE },
-  { "win.print-report", N_("Print report"), "<Control>p", WM_GROUP_PAPERS,
+  { "win.print-report", N_ ("Print report"), "<Control>p", WM_GROUP_PAPERS,
     WM_PLACE_WINDOW, WM_MENU_PAPERS },
-  { "win.save-report", N_("Save report as PDF"), "<Control><Shift>p", WM_GROUP_PAPERS,
+  { "win.save-report", N_ ("Save report as PDF"), "<Control><Shift>p", WM_GROUP_PAPERS,
     WM_PLACE_WINDOW, WM_MENU_PAPERS },
 
-  { "win.undo", N_("Undo"), "<Control>z", WM_GROUP_EDIT, WM_PLACE_WINDOW, WM_MENU_EDIT },
-  { "win.redo", N_("Do again"), "<Control><Shift>z <Control>y", WM_GROUP_EDIT,
+  { "win.undo", N_ ("Undo"), "<Control>z", WM_GROUP_EDIT, WM_PLACE_WINDOW, WM_MENU_EDIT },
+  { "win.redo", N_ ("Do again"), "<Control><Shift>z <Control>y", WM_GROUP_EDIT,
     WM_PLACE_WINDOW, WM_MENU_EDIT },
-  { "shop.undo", N_("Undo in the settings"), "<Control>z", WM_GROUP_EDIT,
+  { "shop.undo", N_ ("Undo in the settings"), "<Control>z", WM_GROUP_EDIT,
     WM_PLACE_SETTINGS, WM_MENU_NONE },
-  { "shop.redo", N_("Do again in the settings"), "<Control><Shift>z <Control>y",
+  { "shop.redo", N_ ("Do again in the settings"), "<Control><Shift>z <Control>y",
     WM_GROUP_EDIT, WM_PLACE_SETTINGS, WM_MENU_NONE },
-  { "win.history", N_("History of this piece"), "<Control>h", WM_GROUP_EDIT,
+  { "win.history", N_ ("History of this piece"), "<Control>h", WM_GROUP_EDIT,
     WM_PLACE_WINDOW, WM_MENU_EDIT },
 
   /* Numbers answer, on either row of keys, with or without Num Lock: the other hand
    * holds the piece. */
-  { "inspection.answer::sound", N_("Sound"), "1 KP_1 KP_End", WM_GROUP_CHECKLIST,
+  { "inspection.answer::sound", N_ ("Sound"), "1 KP_1 KP_End", WM_GROUP_CHECKLIST,
     WM_PLACE_CHECKLIST, WM_MENU_NONE },
-  { "inspection.answer::watch", N_("Watch"), "2 KP_2 KP_Down", WM_GROUP_CHECKLIST,
+  { "inspection.answer::watch", N_ ("Watch"), "2 KP_2 KP_Down", WM_GROUP_CHECKLIST,
     WM_PLACE_CHECKLIST, WM_MENU_NONE },
-  { "inspection.answer::repair", N_("Repair"), "3 KP_3 KP_Page_Down", WM_GROUP_CHECKLIST,
+  { "inspection.answer::repair", N_ ("Repair"), "3 KP_3 KP_Page_Down", WM_GROUP_CHECKLIST,
     WM_PLACE_CHECKLIST, WM_MENU_NONE },
-  { "inspection.answer::no-wear", N_("Do not wear"), "4 KP_4 KP_Left",
+  { "inspection.answer::no-wear", N_ ("Do not wear"), "4 KP_4 KP_Left",
     WM_GROUP_CHECKLIST, WM_PLACE_CHECKLIST, WM_MENU_NONE },
-  { "inspection.answer::not-present", N_("Not present"), "0 KP_0 KP_Insert",
+  { "inspection.answer::not-present", N_ ("Not present"), "0 KP_0 KP_Insert",
     WM_GROUP_CHECKLIST, WM_PLACE_CHECKLIST, WM_MENU_NONE },
-  { "inspection.answer::not-looked-at", N_("Take the answer back"),
+  { "inspection.answer::not-looked-at", N_ ("Take the answer back"),
     "period KP_Decimal KP_Delete KP_Separator", WM_GROUP_CHECKLIST, WM_PLACE_CHECKLIST,
     WM_MENU_NONE },
-  { "inspection.next-open", N_("Next not looked at"), "Return KP_Enter ISO_Enter",
+  { "inspection.next-open", N_ ("Next not looked at"), "Return KP_Enter ISO_Enter",
     WM_GROUP_CHECKLIST, WM_PLACE_CHECKLIST, WM_MENU_NONE },
-  { "inspection.next-check", N_("Next check"), "plus KP_Add", WM_GROUP_CHECKLIST,
+  { "inspection.next-check", N_ ("Next check"), "plus KP_Add", WM_GROUP_CHECKLIST,
     WM_PLACE_CHECKLIST, WM_MENU_NONE },
-  { "inspection.previous-check", N_("Check before"), "minus KP_Subtract",
+  { "inspection.previous-check", N_ ("Check before"), "minus KP_Subtract",
     WM_GROUP_CHECKLIST, WM_PLACE_CHECKLIST, WM_MENU_NONE },
-  { "inspection.note", N_("Note"), "n KP_Divide", WM_GROUP_CHECKLIST,
-    WM_PLACE_CHECKLIST, WM_MENU_NONE },
-  { "inspection.conclude", N_("Call it inspected, or open it again"),
+  { "inspection.note", N_ ("Note"), "n KP_Divide", WM_GROUP_CHECKLIST, WM_PLACE_CHECKLIST,
+    WM_MENU_NONE },
+  { "inspection.conclude", N_ ("Call it inspected, or open it again"),
     "<Control>Return asterisk KP_Multiply", WM_GROUP_CHECKLIST, WM_PLACE_CHECKLIST,
     WM_MENU_NONE },
-  { "inspection.cancel", N_("Take back: drawing, waiting mark, open check"), "Escape",
+  { "inspection.cancel", N_ ("Take back: drawing, waiting mark, open check"), "Escape",
     WM_GROUP_CHECKLIST, WM_PLACE_CHECKLIST, WM_MENU_NONE },
 
-  { "photo.add::before", N_("Add photos before the work"), "<Control>o", WM_GROUP_PHOTOS,
+  { "photo.add::before", N_ ("Add photos before the work"), "<Control>o", WM_GROUP_PHOTOS,
     WM_PLACE_PHOTOS, WM_MENU_NONE },
-  { "photo.add::during", N_("Add photos of the work"), "<Control><Alt>o",
+  { "photo.add::during", N_ ("Add photos of the work"), "<Control><Alt>o",
     WM_GROUP_PHOTOS, WM_PLACE_PHOTOS, WM_MENU_NONE },
-  { "photo.add::after", N_("Add photos after the work"), "<Alt>o", WM_GROUP_PHOTOS,
+  { "photo.add::after", N_ ("Add photos after the work"), "<Alt>o", WM_GROUP_PHOTOS,
     WM_PLACE_PHOTOS, WM_MENU_NONE },
-  { "photo.paste", N_("Paste photos"), "<Control>v", WM_GROUP_PHOTOS, WM_PLACE_PHOTOS,
+  { "photo.paste", N_ ("Paste photos"), "<Control>v", WM_GROUP_PHOTOS, WM_PLACE_PHOTOS,
     WM_MENU_NONE },
-  { "photo.next", N_("Next photo"), "<Control>Page_Down", WM_GROUP_PHOTOS,
+  { "photo.next", N_ ("Next photo"), "<Control>Page_Down", WM_GROUP_PHOTOS,
     WM_PLACE_PHOTOS, WM_MENU_NONE },
-  { "photo.previous", N_("Photo before"), "<Control>Page_Up", WM_GROUP_PHOTOS,
+  { "photo.previous", N_ ("Photo before"), "<Control>Page_Up", WM_GROUP_PHOTOS,
     WM_PLACE_PHOTOS, WM_MENU_NONE },
-  { "photo.step::earlier", N_("Move photo earlier"), "<Control><Shift>Page_Up",
+  { "photo.step::earlier", N_ ("Move photo earlier"), "<Control><Shift>Page_Up",
     WM_GROUP_PHOTOS, WM_PLACE_PHOTOS, WM_MENU_NONE },
-  { "photo.step::later", N_("Move photo later"), "<Control><Shift>Page_Down",
+  { "photo.step::later", N_ ("Move photo later"), "<Control><Shift>Page_Down",
     WM_GROUP_PHOTOS, WM_PLACE_PHOTOS, WM_MENU_NONE },
-  { "photo.describe", N_("View, caption and moment of the photo"), "F2",
+  { "photo.describe", N_ ("View, caption and moment of the photo"), "F2", WM_GROUP_PHOTOS,
+    WM_PLACE_PHOTOS, WM_MENU_NONE },
+  { "photo.remove", N_ ("Remove photo"), "<Control>Delete", WM_GROUP_PHOTOS,
+    WM_PLACE_PHOTOS, WM_MENU_NONE },
+  { "canvas.zoom-in", N_ ("Larger"), "<Control>plus <Control>equal <Control>KP_Add",
     WM_GROUP_PHOTOS, WM_PLACE_PHOTOS, WM_MENU_NONE },
-  { "photo.remove", N_("Remove photo"), "<Control>Delete", WM_GROUP_PHOTOS,
-    WM_PLACE_PHOTOS, WM_MENU_NONE },
-  { "canvas.zoom-in", N_("Larger"), "<Control>plus <Control>equal <Control>KP_Add",
+  { "canvas.zoom-out", N_ ("Smaller"), "<Control>minus <Control>KP_Subtract",
     WM_GROUP_PHOTOS, WM_PLACE_PHOTOS, WM_MENU_NONE },
-  { "canvas.zoom-out", N_("Smaller"), "<Control>minus <Control>KP_Subtract",
-    WM_GROUP_PHOTOS, WM_PLACE_PHOTOS, WM_MENU_NONE },
-  { "canvas.fit", N_("Whole photo"), "<Control>0 <Control>KP_0", WM_GROUP_PHOTOS,
+  { "canvas.fit", N_ ("Whole photo"), "<Control>0 <Control>KP_0", WM_GROUP_PHOTOS,
     WM_PLACE_PHOTOS, WM_MENU_NONE },
-  { "canvas.true-pixels", N_("True pixels"), "<Control>1 <Control>KP_1", WM_GROUP_PHOTOS,
+  { "canvas.true-pixels", N_ ("True pixels"), "<Control>1 <Control>KP_1", WM_GROUP_PHOTOS,
     WM_PLACE_PHOTOS, WM_MENU_NONE },
-  { "canvas.loupe", N_("Loupe; held, only while it is held"), "l", WM_GROUP_PHOTOS,
+  { "canvas.loupe", N_ ("Loupe; held, only while it is held"), "l", WM_GROUP_PHOTOS,
     WM_PLACE_PHOTOS, WM_MENU_NONE },
-  { "canvas.turn-left", N_("Turn photo to the left"), "bracketleft", WM_GROUP_PHOTOS,
+  { "canvas.turn-left", N_ ("Turn photo to the left"), "bracketleft", WM_GROUP_PHOTOS,
     WM_PLACE_PHOTOS, WM_MENU_NONE },
-  { "canvas.turn-right", N_("Turn photo to the right"), "bracketright", WM_GROUP_PHOTOS,
+  { "canvas.turn-right", N_ ("Turn photo to the right"), "bracketright", WM_GROUP_PHOTOS,
     WM_PLACE_PHOTOS, WM_MENU_NONE },
 
-  { "canvas.tool::spot", N_("Mark a spot"), "s", WM_GROUP_MARKS, WM_PLACE_PHOTOS,
+  { "canvas.tool::spot", N_ ("Mark a spot"), "s", WM_GROUP_MARKS, WM_PLACE_PHOTOS,
     WM_MENU_NONE },
-  { "canvas.tool::line", N_("Mark a line"), "i", WM_GROUP_MARKS, WM_PLACE_PHOTOS,
+  { "canvas.tool::line", N_ ("Mark a line"), "i", WM_GROUP_MARKS, WM_PLACE_PHOTOS,
     WM_MENU_NONE },
-  { "canvas.tool::outline", N_("Mark an outline"), "o", WM_GROUP_MARKS, WM_PLACE_PHOTOS,
+  { "canvas.tool::outline", N_ ("Mark an outline"), "o", WM_GROUP_MARKS, WM_PLACE_PHOTOS,
     WM_MENU_NONE },
-  { "canvas.move::left", N_("Mark or photo to the left"), "Left", WM_GROUP_MARKS,
+  { "canvas.move::left", N_ ("Mark or photo to the left"), "Left", WM_GROUP_MARKS,
     WM_PLACE_CANVAS, WM_MENU_NONE },
-  { "canvas.move::right", N_("Mark or photo to the right"), "Right", WM_GROUP_MARKS,
+  { "canvas.move::right", N_ ("Mark or photo to the right"), "Right", WM_GROUP_MARKS,
     WM_PLACE_CANVAS, WM_MENU_NONE },
-  { "canvas.move::up", N_("Mark or photo up"), "Up", WM_GROUP_MARKS, WM_PLACE_CANVAS,
+  { "canvas.move::up", N_ ("Mark or photo up"), "Up", WM_GROUP_MARKS, WM_PLACE_CANVAS,
     WM_MENU_NONE },
-  { "canvas.move::down", N_("Mark or photo down"), "Down", WM_GROUP_MARKS,
+  { "canvas.move::down", N_ ("Mark or photo down"), "Down", WM_GROUP_MARKS,
     WM_PLACE_CANVAS, WM_MENU_NONE },
-  { "canvas.move-far::left", N_("Ten pixels to the left"), "<Shift>Left",
+  { "canvas.move-far::left", N_ ("Ten pixels to the left"), "<Shift>Left", WM_GROUP_MARKS,
+    WM_PLACE_CANVAS, WM_MENU_NONE },
+  { "canvas.move-far::right", N_ ("Ten pixels to the right"), "<Shift>Right",
     WM_GROUP_MARKS, WM_PLACE_CANVAS, WM_MENU_NONE },
-  { "canvas.move-far::right", N_("Ten pixels to the right"), "<Shift>Right",
-    WM_GROUP_MARKS, WM_PLACE_CANVAS, WM_MENU_NONE },
-  { "canvas.move-far::up", N_("Ten pixels up"), "<Shift>Up", WM_GROUP_MARKS,
+  { "canvas.move-far::up", N_ ("Ten pixels up"), "<Shift>Up", WM_GROUP_MARKS,
     WM_PLACE_CANVAS, WM_MENU_NONE },
-  { "canvas.move-far::down", N_("Ten pixels down"), "<Shift>Down", WM_GROUP_MARKS,
+  { "canvas.move-far::down", N_ ("Ten pixels down"), "<Shift>Down", WM_GROUP_MARKS,
     WM_PLACE_CANVAS, WM_MENU_NONE },
-  { "canvas.next-point", N_("Next point of the form"), "Page_Down", WM_GROUP_MARKS,
+  { "canvas.next-point", N_ ("Next point of the form"), "Page_Down", WM_GROUP_MARKS,
     WM_PLACE_CANVAS, WM_MENU_NONE },
-  { "canvas.previous-point", N_("Point before"), "Page_Up", WM_GROUP_MARKS,
+  { "canvas.previous-point", N_ ("Point before"), "Page_Up", WM_GROUP_MARKS,
     WM_PLACE_CANVAS, WM_MENU_NONE },
-  { "canvas.remove", N_("Delete mark, or the chosen point of its form"),
+  { "canvas.remove", N_ ("Delete mark, or the chosen point of its form"),
     "Delete BackSpace", WM_GROUP_MARKS, WM_PLACE_CANVAS, WM_MENU_NONE },
-  { "canvas.unpin", N_("Let the disc find its place"), "u", WM_GROUP_MARKS,
+  { "canvas.unpin", N_ ("Let the disc find its place"), "u", WM_GROUP_MARKS,
     WM_PLACE_PHOTOS, WM_MENU_NONE },
-  { "canvas.menu", N_("Menu of the mark"), "Menu <Shift>F10", WM_GROUP_MARKS,
+  { "canvas.menu", N_ ("Menu of the mark"), "Menu <Shift>F10", WM_GROUP_MARKS,
     WM_PLACE_CANVAS, WM_MENU_NONE },
-  { "inspection.re-tie", N_("Tie the mark to another check"), "t", WM_GROUP_MARKS,
+  { "inspection.re-tie", N_ ("Tie the mark to another check"), "t", WM_GROUP_MARKS,
     WM_PLACE_PHOTOS, WM_MENU_NONE },
 };
 
 static const char *const group_titles[WM_N_GROUPS] = {
-  N_("Program"), N_("Pieces"), N_("Moments"), N_("Changes"), N_("Papers"),
-  N_("Checklist (also on the number pad)"), N_("Photos"), N_("Marks"), N_("Counter view"),
+  N_ ("Program"), N_ ("Pieces"), N_ ("Moments"),
+  N_ ("Changes"), N_ ("Papers"), N_ ("Checklist (also on the number pad)"),
+  N_ ("Photos"),  N_ ("Marks"),  N_ ("Counter view"),
 };
 
 const WmActionRow *
@@ -225,7 +226,6 @@ gboolean
 wm_action_places_meet (guint a, guint b)
 {
   guint inspection = WM_PLACE_PHOTOS | WM_PLACE_CHECKLIST | WM_PLACE_CANVAS;
-
 
   /* The main window's actions are not those of the settings' own window. */
   if (((a ^ b) & WM_PLACE_SETTINGS) != 0)
@@ -253,14 +253,14 @@ char *
 wm_action_describe (const char *name)
 {
   const WmActionRow *row = wm_action_find (name);
-  g_auto(GStrv) keys = NULL;
+  g_auto (GStrv) keys = NULL;
   g_autofree char *key = NULL;
 
   g_return_val_if_fail (row != NULL, g_strdup (name));
 
   keys = g_strsplit (row->keys, " ", -1);
   key = describe_key (keys[0]);
-  return g_strdup_printf ("%s (%s)", _(row->label), key);
+  return g_strdup_printf ("%s (%s)", _ (row->label), key);
 }
 
 void
@@ -272,7 +272,7 @@ wm_action_name_widget (GtkWidget *widget, const char *name)
   gtk_widget_set_tooltip_text (widget, text);
   if (row != NULL)
     gtk_accessible_update_property (GTK_ACCESSIBLE (widget),
-                                    GTK_ACCESSIBLE_PROPERTY_LABEL, _(row->label), -1);
+                                    GTK_ACCESSIBLE_PROPERTY_LABEL, _ (row->label), -1);
 }
 
 void
@@ -281,7 +281,7 @@ wm_action_add_window_keys (GtkApplication *application)
   for (guint i = 0; i < G_N_ELEMENTS (table); i++)
     if ((table[i].places & WM_PLACE_WINDOW) != 0)
       {
-        g_auto(GStrv) keys = g_strsplit (table[i].keys, " ", -1);
+        g_auto (GStrv) keys = g_strsplit (table[i].keys, " ", -1);
 
         gtk_application_set_accels_for_action (application, table[i].name,
                                                (const char *const *)keys);
@@ -294,7 +294,7 @@ make_shortcut (const WmActionRow *row, const char *key)
   GtkShortcut *shortcut;
   GtkShortcutTrigger *trigger = gtk_shortcut_trigger_parse_string (key);
   g_autofree char *action_name = NULL;
-  g_autoptr(GVariant) target = NULL;
+  g_autoptr (GVariant) target = NULL;
 
   if (trigger == NULL
       || !g_action_parse_detailed_name (row->name, &action_name, &target, NULL))
@@ -313,7 +313,7 @@ wm_action_add_keys (GtkWidget *widget, WmActionPlace place)
   for (guint i = 0; i < G_N_ELEMENTS (table); i++)
     if ((table[i].places & place) != 0)
       {
-        g_auto(GStrv) keys = g_strsplit (table[i].keys, " ", -1);
+        g_auto (GStrv) keys = g_strsplit (table[i].keys, " ", -1);
 
         for (guint k = 0; keys[k] != NULL; k++)
           gtk_shortcut_controller_add_shortcut (GTK_SHORTCUT_CONTROLLER (controller),
@@ -330,11 +330,11 @@ wm_action_make_menu (void)
 
   for (guint m = WM_MENU_NONE + 1; m < WM_N_MENUS; m++)
     {
-      g_autoptr(GMenu) section = g_menu_new ();
+      g_autoptr (GMenu) section = g_menu_new ();
 
       for (guint i = 0; i < G_N_ELEMENTS (table); i++)
         if (table[i].menu == m)
-          g_menu_append (section, _(table[i].label), table[i].name);
+          g_menu_append (section, _ (table[i].label), table[i].name);
       if (g_menu_model_get_n_items (G_MENU_MODEL (section)) > 0)
         g_menu_append_section (menu, NULL, G_MENU_MODEL (section));
     }
@@ -347,7 +347,7 @@ wm_action_make_menu (void)
 static char *
 pick_shown_keys (const char *keys)
 {
-  g_auto(GStrv) words = g_strsplit (keys, " ", -1);
+  g_auto (GStrv) words = g_strsplit (keys, " ", -1);
   GString *shown = g_string_new (words[0]);
 
   for (guint i = 1; words[0] != NULL && words[i] != NULL; i++)
@@ -360,7 +360,7 @@ pick_shown_keys (const char *keys)
 static void
 append_help_group (GString *xml, WmActionGroup group)
 {
-  g_autofree char *title = g_markup_escape_text (_(group_titles[group]), -1);
+  g_autofree char *title = g_markup_escape_text (_ (group_titles[group]), -1);
 
   g_string_append_printf (xml,
                           "<child><object class='GtkShortcutsGroup'>"
@@ -371,7 +371,7 @@ append_help_group (GString *xml, WmActionGroup group)
       {
         g_autofree char *picked = pick_shown_keys (table[i].keys);
         g_autofree char *keys = g_markup_escape_text (picked, -1);
-        g_autofree char *label = g_markup_escape_text (_(table[i].label), -1);
+        g_autofree char *label = g_markup_escape_text (_ (table[i].label), -1);
 
         g_string_append_printf (xml,
                                 "<child><object class='GtkShortcutsShortcut'>"
@@ -395,13 +395,13 @@ is_group_used (WmActionGroup group)
 GtkWindow *
 wm_action_make_help (void)
 {
-  g_autoptr(GString) xml = g_string_new (
-      "<interface><object class='GtkShortcutsWindow' id='help'>"
-      "<property name='modal'>1</property>"
-      "<child><object class='GtkShortcutsSection'>"
-      "<property name='section-name'>all</property>"
-      "<property name='max-height'>14</property>");
-  g_autoptr(GtkBuilder) builder = NULL;
+  g_autoptr (GString) xml =
+      g_string_new ("<interface><object class='GtkShortcutsWindow' id='help'>"
+                    "<property name='modal'>1</property>"
+                    "<child><object class='GtkShortcutsSection'>"
+                    "<property name='section-name'>all</property>"
+                    "<property name='max-height'>14</property>");
+  g_autoptr (GtkBuilder) builder = NULL;
   GtkWindow *window;
 
   for (guint group = 0; group < WM_N_GROUPS; group++)

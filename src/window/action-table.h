@@ -17,16 +17,16 @@ typedef enum
 {
   WM_PLACE_WINDOW = 1 << 0,
   WM_PLACE_PIECES = 1 << 1,
-  WM_PLACE_PHOTOS = 1 << 2,     /* anywhere on a page with photos */
-  WM_PLACE_CHECKLIST = 1 << 3,  /* anywhere on the inspection page */
-  WM_PLACE_COUNTER = 1 << 4,    /* counter view: its own window */
+  WM_PLACE_PHOTOS = 1 << 2,    /* anywhere on a page with photos */
+  WM_PLACE_CHECKLIST = 1 << 3, /* anywhere on the inspection page */
+  WM_PLACE_COUNTER = 1 << 4,   /* counter view: its own window */
   WM_PLACE_COMPARE = 1 << 5,
   WM_PLACE_TAKE_IN = 1 << 6,
   WM_PLACE_WORK = 1 << 7,
   WM_PLACE_PROOF = 1 << 8,
   WM_PLACE_HAND_BACK = 1 << 9,
-  WM_PLACE_SETTINGS = 1 << 11,  /* preferences: its own window */
-  WM_PLACE_CANVAS = 1 << 10 /* a photo or one of its marks has the focus */
+  WM_PLACE_SETTINGS = 1 << 11, /* preferences: its own window */
+  WM_PLACE_CANVAS = 1 << 10    /* a photo or one of its marks has the focus */
 } WmActionPlace;
 
 /* Headings of the help overlay, in this order. */
@@ -62,7 +62,7 @@ typedef struct
   const char *label; /* N_() */
   const char *keys;  /* as gtk_accelerator_parse () reads them, separated by blanks */
   WmActionGroup group;
-  guint places;      /* WmActionPlace together */
+  guint places; /* WmActionPlace together */
   WmActionMenu menu;
 } WmActionRow;
 

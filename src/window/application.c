@@ -32,8 +32,8 @@ static void open_archive (WmApplication *self, WmArchiveMode mode);
 static void
 close_windows (WmApplication *self, GtkWindow *but)
 {
-  g_autoptr(GList) windows
-      = g_list_copy (gtk_application_get_windows (GTK_APPLICATION (self)));
+  g_autoptr (GList) windows =
+      g_list_copy (gtk_application_get_windows (GTK_APPLICATION (self)));
 
   for (GList *l = windows; l != NULL; l = l->next)
     if (l->data != but)
@@ -49,15 +49,15 @@ on_retry (WmOpenProblem *problem, int mode, WmApplication *self)
 static void
 open_archive (WmApplication *self, WmArchiveMode mode)
 {
-  g_autoptr(GError) error = NULL;
-  g_autoptr(WmArchive) archive = wm_archive_open (self->folder, mode, &error);
-  g_autoptr(WmSession) session = NULL;
+  g_autoptr (GError) error = NULL;
+  g_autoptr (WmArchive) archive = wm_archive_open (self->folder, mode, &error);
+  g_autoptr (WmSession) session = NULL;
   GtkWindow *window;
 
   if (archive == NULL)
     {
-      window = GTK_WINDOW (
-          wm_open_problem_new (GTK_APPLICATION (self), self->folder, error));
+      window =
+          GTK_WINDOW (wm_open_problem_new (GTK_APPLICATION (self), self->folder, error));
       g_signal_connect (window, "retry", G_CALLBACK (on_retry), self);
     }
   else
@@ -75,7 +75,7 @@ open_archive (WmApplication *self, WmArchiveMode mode)
 static void
 on_folder_chosen (GtkNativeDialog *dialog, int response, WmApplication *self)
 {
-  g_autoptr(GFile) file = NULL;
+  g_autoptr (GFile) file = NULL;
 
   if (response == GTK_RESPONSE_ACCEPT)
     file = gtk_file_chooser_get_file (GTK_FILE_CHOOSER (dialog));
@@ -99,8 +99,8 @@ on_open_archive (GSimpleAction *action, GVariant *parameter, gpointer user_data)
   if (self->chooser != NULL)
     return;
   self->chooser = GTK_NATIVE_DIALOG (gtk_file_chooser_native_new (
-      _("Open another archive"), gtk_application_get_active_window (user_data),
-      GTK_FILE_CHOOSER_ACTION_SELECT_FOLDER, _("_Open"), NULL));
+      _ ("Open another archive"), gtk_application_get_active_window (user_data),
+      GTK_FILE_CHOOSER_ACTION_SELECT_FOLDER, _ ("_Open"), NULL));
   gtk_native_dialog_set_modal (self->chooser, TRUE);
   g_signal_connect (self->chooser, "response", G_CALLBACK (on_folder_chosen), self);
   gtk_native_dialog_show (self->chooser);
@@ -128,12 +128,11 @@ on_help (GSimpleAction *action, GVariant *parameter, gpointer user_data)
 static void
 on_about (GSimpleAction *action, GVariant *parameter, gpointer user_data)
 {
-  adw_show_about_window (gtk_application_get_active_window (user_data),
-                         "application-name", "Wearmark", "application-icon", WM_APP_ID,
-                         "version", WM_VERSION, "license-type", GTK_LICENSE_GPL_3_0,
-                         "comments",
-                         _("Inspect, repair and look after your customers' jewellery."),
-                         NULL);
+  adw_show_about_window (
+      gtk_application_get_active_window (user_data), "application-name", "Wearmark",
+      "application-icon", WM_APP_ID, "version", WM_VERSION, "license-type",
+      GTK_LICENSE_GPL_3_0, "comments",
+      _ ("Inspect, repair and look after your customers' jewellery."), NULL);
 }
 
 static void
@@ -183,7 +182,7 @@ wm_application_activate (GApplication *application)
 {
   WmApplication *self = WM_APPLICATION (application);
   GtkWindow *window = gtk_application_get_active_window (GTK_APPLICATION (application));
-  g_autoptr(GError) error = NULL;
+  g_autoptr (GError) error = NULL;
 
   if (window != NULL)
     {
@@ -233,7 +232,7 @@ wm_application_new (const char *archive_folder)
       archive_folder == NULL ? G_APPLICATION_DEFAULT_FLAGS : G_APPLICATION_NON_UNIQUE,
       "resource-base-path", "/org/wearmark/Wearmark", NULL);
 
-  self->folder = archive_folder == NULL ? wm_archive_default_folder ()
-                                        : g_strdup (archive_folder);
+  self->folder =
+      archive_folder == NULL ? wm_archive_default_folder () : g_strdup (archive_folder);
   return self;
 }

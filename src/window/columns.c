@@ -44,12 +44,13 @@ make_plan (GtkWidget *widget, int width, Plan *plan)
 
   plan->n = 0;
   for (GtkWidget *child = gtk_widget_get_first_child (widget);
-       child != NULL && plan->n < MAX_CHILDREN; child = gtk_widget_get_next_sibling (child))
+       child != NULL && plan->n < MAX_CHILDREN;
+       child = gtk_widget_get_next_sibling (child))
     {
       if (!gtk_widget_should_layout (child))
         continue;
-      gtk_widget_measure (child, GTK_ORIENTATION_HORIZONTAL, -1,
-                          &plan->least[plan->n], NULL, NULL, NULL);
+      gtk_widget_measure (child, GTK_ORIENTATION_HORIZONTAL, -1, &plan->least[plan->n],
+                          NULL, NULL, NULL);
       plan->child[plan->n++] = child;
     }
 
@@ -64,8 +65,9 @@ make_plan (GtkWidget *widget, int width, Plan *plan)
       plan->width[i] = plan->n_columns == 1 ? used : plan->least[plan->column[i]];
     }
   /* Two columns share what is left, each by its width; of three the middle one has it. */
-  first = plan->n_columns == 2 ? spare * plan->least[0] / (plan->least[0] + plan->least[1])
-                               : 0;
+  first = plan->n_columns == 2
+              ? spare * plan->least[0] / (plan->least[0] + plan->least[1])
+              : 0;
   for (int i = 0; i < plan->n && plan->n_columns > 1; i++)
     if (plan->n_columns == 2)
       plan->width[i] += plan->column[i] == 0 ? first : spare - first;
@@ -81,8 +83,9 @@ wm_columns_measure (GtkWidget *widget, GtkOrientation orientation, int for_size,
   Plan plan;
   int height[MAX_CHILDREN] = { 0 };
 
-  make_plan (widget, orientation == GTK_ORIENTATION_VERTICAL && for_size > 0 ? for_size
-                                                                             : MAX_WIDTH,
+  make_plan (widget,
+             orientation == GTK_ORIENTATION_VERTICAL && for_size > 0 ? for_size
+                                                                     : MAX_WIDTH,
              &plan);
   *minimum = *natural = 0;
   if (orientation == GTK_ORIENTATION_HORIZONTAL)

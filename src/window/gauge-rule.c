@@ -11,8 +11,8 @@ void
 wm_gauge_rule_line (GtkSnapshot *snapshot, double x0, double x1, double y,
                     const GdkRGBA *colour)
 {
-  graphene_rect_t line
-      = GRAPHENE_RECT_INIT (floor (x0), floor (y), floor (x1) - floor (x0) + 1, 1);
+  graphene_rect_t line =
+      GRAPHENE_RECT_INIT (floor (x0), floor (y), floor (x1) - floor (x0) + 1, 1);
 
   gtk_snapshot_append_color (snapshot, colour, &line);
 }

@@ -38,8 +38,9 @@ tell_severity (WmGlyph *self)
 }
 
 static void
-wm_glyph_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, int *minimum,
-                  int *natural, int *minimum_baseline, int *natural_baseline)
+wm_glyph_measure (GtkWidget *widget, GtkOrientation orientation, int for_size,
+                  int *minimum, int *natural, int *minimum_baseline,
+                  int *natural_baseline)
 {
   WmGlyph *self = WM_GLYPH (widget);
 
@@ -56,7 +57,7 @@ push_text_colour (GtkWidget *widget, GtkSnapshot *snapshot)
 
   gtk_style_context_get_color (gtk_widget_get_style_context (widget), &text);
   graphene_matrix_init_from_float (
-      &keep_alpha, (float[16]){ 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1 });
+      &keep_alpha, (float[16]) { 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1 });
   graphene_vec4_init (&colour, text.red, text.green, text.blue, 0);
   gtk_snapshot_push_color_matrix (snapshot, &keep_alpha, &colour);
 }
@@ -138,9 +139,9 @@ wm_glyph_class_init (WmGlyphClass *klass)
   widget_class->measure = wm_glyph_measure;
   widget_class->snapshot = wm_glyph_snapshot;
 
-  props[PROP_SEVERITY] = g_param_spec_int ("severity", NULL, NULL, 0,
-                                           WM_SEVERITY_NOT_PRESENT, 0,
-                                           G_PARAM_READWRITE | G_PARAM_STATIC_STRINGS);
+  props[PROP_SEVERITY] =
+      g_param_spec_int ("severity", NULL, NULL, 0, WM_SEVERITY_NOT_PRESENT, 0,
+                        G_PARAM_READWRITE | G_PARAM_STATIC_STRINGS);
   props[PROP_NUMBER] = g_param_spec_int ("number", NULL, NULL, 0, 999, 0,
                                          G_PARAM_READWRITE | G_PARAM_STATIC_STRINGS);
   props[PROP_RADIUS] = g_param_spec_double ("radius", NULL, NULL, 1, 100, WM_MARK_R_CHIP,
@@ -205,17 +206,17 @@ wm_severity_word (WmSeverity severity)
   switch (severity)
     {
     case WM_SEVERITY_SOUND:
-      return _("sound");
+      return _ ("sound");
     case WM_SEVERITY_WATCH:
-      return _("watch");
+      return _ ("watch");
     case WM_SEVERITY_REPAIR:
-      return _("repair");
+      return _ ("repair");
     case WM_SEVERITY_NO_WEAR:
-      return _("do not wear");
+      return _ ("do not wear");
     case WM_SEVERITY_NOT_PRESENT:
-      return _("not present");
+      return _ ("not present");
     case WM_SEVERITY_NOT_LOOKED_AT:
     default:
-      return _("not looked at");
+      return _ ("not looked at");
     }
 }

@@ -16,16 +16,16 @@ add_event (AdwPreferencesGroup *group, const WmEvent *event)
 {
   GtkWidget *row = adw_action_row_new ();
   g_autofree char *when = wm_label_moment (event->at_us / G_USEC_PER_SEC);
-  g_autofree char *second
-      = event->by_name == NULL ? g_strdup (when)
-                               : g_strdup_printf ("%s  ·  %s", when, event->by_name);
+  g_autofree char *second = event->by_name == NULL
+                                ? g_strdup (when)
+                                : g_strdup_printf ("%s  ·  %s", when, event->by_name);
 
   adw_preferences_row_set_use_markup (ADW_PREFERENCES_ROW (row), FALSE);
-  adw_preferences_row_set_title (ADW_PREFERENCES_ROW (row), _(event->label));
+  adw_preferences_row_set_title (ADW_PREFERENCES_ROW (row), _ (event->label));
   adw_action_row_set_subtitle (ADW_ACTION_ROW (row), second);
   if (event->undone)
     {
-      GtkWidget *word = gtk_label_new (_("undone"));
+      GtkWidget *word = gtk_label_new (_ ("undone"));
 
       gtk_widget_add_css_class (word, "dim-label");
       adw_action_row_add_suffix (ADW_ACTION_ROW (row), word);
@@ -37,8 +37,8 @@ void
 wm_history_window_open (GtkWindow *parent, WmSession *session)
 {
   WmPiece *piece = wm_session_get_piece (session);
-  g_autoptr(GError) error = NULL;
-  g_autoptr(GPtrArray) events = NULL;
+  g_autoptr (GError) error = NULL;
+  g_autoptr (GPtrArray) events = NULL;
   GtkWidget *window, *page, *group;
   g_autofree char *title = NULL;
 
@@ -53,7 +53,7 @@ wm_history_window_open (GtkWindow *parent, WmSession *session)
     }
 
   /* Translators: what was done to a piece: History of 2026-0151-Q */
-  title = g_strdup_printf (_("History of %s"), piece->number);
+  title = g_strdup_printf (_ ("History of %s"), piece->number);
   window = g_object_new (ADW_TYPE_PREFERENCES_WINDOW, "transient-for", parent, "title",
                          title, "search-enabled", FALSE, "default-width", 560,
                          "default-height", 640, NULL);

@@ -15,7 +15,7 @@
 static char *
 format_time (gint64 at_s, const char *format)
 {
-  g_autoptr(GDateTime) at = NULL;
+  g_autoptr (GDateTime) at = NULL;
 
   if (at_s == WM_UNKNOWN)
     return g_strdup ("");
@@ -26,7 +26,7 @@ format_time (gint64 at_s, const char *format)
 static GDateTime *
 parse_date (const char *date)
 {
-  g_autoptr(GTimeZone) here = g_time_zone_new_local ();
+  g_autoptr (GTimeZone) here = g_time_zone_new_local ();
   g_autofree char *text = NULL;
 
   if (date == NULL)
@@ -38,28 +38,28 @@ parse_date (const char *date)
 static char *
 format_short (GDateTime *at)
 {
-  g_autoptr(GDateTime) now = g_date_time_new_now_local ();
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
 
   if (at == NULL)
     return g_strdup ("");
   /* Translators: a date of this year, and of another, as short as can be. */
   return g_date_time_format (at, g_date_time_get_year (at) == g_date_time_get_year (now)
-                                     ? _("%-d %b")
-                                     : _("%-d %b %Y"));
+                                     ? _ ("%-d %b")
+                                     : _ ("%-d %b %Y"));
 }
 
 char *
 wm_label_day (gint64 at_s)
 {
   /* Translators: a date as in a letter: 26 November 2026 */
-  return format_time (at_s, _("%-d %B %Y"));
+  return format_time (at_s, _ ("%-d %B %Y"));
 }
 
 char *
 wm_label_short_day (gint64 at_s)
 {
-  g_autoptr(GDateTime) at
-      = at_s == WM_UNKNOWN ? NULL : g_date_time_new_from_unix_local (at_s);
+  g_autoptr (GDateTime) at =
+      at_s == WM_UNKNOWN ? NULL : g_date_time_new_from_unix_local (at_s);
 
   return format_short (at);
 }
@@ -68,21 +68,21 @@ char *
 wm_label_moment (gint64 at_s)
 {
   /* Translators: a date with the time of day: 26 Nov 2026, 09:12 */
-  return format_time (at_s, _("%-d %b %Y, %H:%M"));
+  return format_time (at_s, _ ("%-d %b %Y, %H:%M"));
 }
 
 char *
 wm_label_date (const char *date)
 {
-  g_autoptr(GDateTime) at = parse_date (date);
+  g_autoptr (GDateTime) at = parse_date (date);
 
-  return at == NULL ? g_strdup ("") : g_date_time_format (at, _("%-d %B %Y"));
+  return at == NULL ? g_strdup ("") : g_date_time_format (at, _ ("%-d %B %Y"));
 }
 
 char *
 wm_label_short_date (const char *date)
 {
-  g_autoptr(GDateTime) at = parse_date (date);
+  g_autoptr (GDateTime) at = parse_date (date);
 
   return format_short (at);
 }
@@ -90,22 +90,22 @@ wm_label_short_date (const char *date)
 char *
 wm_label_long_date (const char *date)
 {
-  g_autoptr(GDateTime) at = parse_date (date);
+  g_autoptr (GDateTime) at = parse_date (date);
 
-  return at == NULL ? g_strdup ("") : g_date_time_format (at, _("%-d %b %Y"));
+  return at == NULL ? g_strdup ("") : g_date_time_format (at, _ ("%-d %b %Y"));
 }
 
 char *
 wm_label_week_day (gint64 at_s)
 {
-  return format_time (at_s, _("%-d %b"));
+  return format_time (at_s, _ ("%-d %b"));
 }
 
 char *
 wm_label_month (const char *date)
 {
-  g_autoptr(GDateTime) at = parse_date (date);
-  g_autoptr(GDateTime) now = g_date_time_new_now_local ();
+  g_autoptr (GDateTime) at = parse_date (date);
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
 
   if (at == NULL)
     return g_strdup ("");
@@ -118,8 +118,7 @@ char *
 wm_label_money (gint64 minor, const char *currency)
 {
   int exponent = wm_currency_exponent (currency);
-  g_autofree char *digits
-      = g_strdup_printf ("%0*" G_GINT64_FORMAT, exponent + 1, minor);
+  g_autofree char *digits = g_strdup_printf ("%0*" G_GINT64_FORMAT, exponent + 1, minor);
   gsize whole = strlen (digits) - exponent;
   GString *text = g_string_new (NULL);
 
@@ -143,14 +142,14 @@ wm_label_mass (gint64 mass_mg)
   if (mass_mg == WM_UNKNOWN)
     return g_strdup ("");
   /* A bench balance shows hundredths of a gram; a third figure only if it was given. */
-  return g_strdup_printf (mass_mg % 10 == 0 ? _("%.2f g") : _("%.3f g"),
+  return g_strdup_printf (mass_mg % 10 == 0 ? _ ("%.2f g") : _ ("%.3f g"),
                           mass_mg / 1000.0);
 }
 
 char *
 wm_label_mm (double mm)
 {
-  return isnan (mm) ? g_strdup ("") : g_strdup_printf (_("%g mm"), mm);
+  return isnan (mm) ? g_strdup ("") : g_strdup_printf (_ ("%g mm"), mm);
 }
 
 static const WmPieceType *
@@ -188,7 +187,7 @@ wm_label_metal (WmSession *session, WmPiece *piece)
   if (piece->metal == NULL)
     return piece->fineness == WM_UNKNOWN
                ? g_strdup ("")
-               : g_strdup_printf (_("fineness %d"), (int)piece->fineness);
+               : g_strdup_printf (_ ("fineness %d"), (int)piece->fineness);
 
   if (trade != NULL)
     metal = wm_trade_find_metal (trade, piece->metal);

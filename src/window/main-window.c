@@ -76,8 +76,8 @@ fold_pieces (WmMainWindow *self)
 {
   gboolean folded = self->room == WM_ROOM_NARROW
                     || (self->room == WM_ROOM_NORMAL && is_piece_shown (self));
-  AdwFlapFoldPolicy policy
-      = folded ? ADW_FLAP_FOLD_POLICY_ALWAYS : ADW_FLAP_FOLD_POLICY_NEVER;
+  AdwFlapFoldPolicy policy =
+      folded ? ADW_FLAP_FOLD_POLICY_ALWAYS : ADW_FLAP_FOLD_POLICY_NEVER;
 
   if (adw_flap_get_fold_policy (self->flap) == policy)
     return;
@@ -184,7 +184,7 @@ make_moment_buttons (WmMainWindow *self)
       const WmMomentRow *row = &wm_moments ()[i];
       GtkWidget *button = gtk_toggle_button_new ();
       GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 8);
-      GtkWidget *label = gtk_label_new (_(row->title));
+      GtkWidget *label = gtk_label_new (_ (row->title));
       g_autofree char *action = g_strdup_printf ("win.moment::%s", row->word);
 
       gtk_box_append (GTK_BOX (box), gtk_image_new_from_icon_name (row->icon_name));
@@ -212,14 +212,14 @@ set_action_state (WmMainWindow *self, const char *name, GVariant *state)
 static void
 show_welcome (WmMainWindow *self)
 {
-  gboolean empty
-      = wm_archive_count (wm_session_get_archive (self->session), WM_PIECES_ALL, NULL) == 0;
+  gboolean empty =
+      wm_archive_count (wm_session_get_archive (self->session), WM_PIECES_ALL, NULL) == 0;
 
   adw_status_page_set_title (self->welcome,
-                             empty ? _("No pieces yet") : _("Choose a piece"));
+                             empty ? _ ("No pieces yet") : _ ("Choose a piece"));
   adw_status_page_set_description (self->welcome,
-                                   empty ? _("Take in the first one.")
-                                         : _("Pick one of them, or take in a new one."));
+                                   empty ? _ ("Take in the first one.")
+                                         : _ ("Pick one of them, or take in a new one."));
   /* Only where the list does not stand beside this page. */
   gtk_widget_set_visible (self->show_pieces, !empty && adw_flap_get_folded (self->flap));
 }
@@ -232,8 +232,8 @@ show_title (WmMainWindow *self)
   const char *name = gtk_stack_get_visible_child_name (self->pages);
 
   gtk_stack_set_visible_child_name (self->titles, shown ? "moments" : "title");
-  adw_window_title_set_title (self->title, g_strcmp0 (name, "diary") == 0 ? _("Diary")
-                                                                          : "Wearmark");
+  adw_window_title_set_title (self->title,
+                              g_strcmp0 (name, "diary") == 0 ? _ ("Diary") : "Wearmark");
   gtk_window_set_title (GTK_WINDOW (self), shown && piece != NULL && piece->number != NULL
                                                ? piece->number
                                                : "Wearmark");
@@ -339,7 +339,8 @@ on_close_request (GtkWindow *window)
   return GDK_EVENT_PROPAGATE;
 }
 
-/* ---- overrides ---------------------------------------------------------------------- */
+/* ---- overrides ----------------------------------------------------------------------
+ */
 
 static void
 wm_main_window_dispose (GObject *object)
@@ -389,7 +390,7 @@ wm_main_window_class_init (WmMainWindowClass *klass)
 static void
 wm_main_window_init (WmMainWindow *self)
 {
-  g_autoptr(GMenuModel) menu = wm_action_make_menu ();
+  g_autoptr (GMenuModel) menu = wm_action_make_menu ();
   GtkEventController *keys = gtk_event_controller_key_new ();
 
   gtk_widget_init_template (GTK_WIDGET (self));
@@ -409,13 +410,14 @@ wm_main_window_init (WmMainWindow *self)
   g_signal_connect (self->pieces, "chosen", G_CALLBACK (on_piece_chosen), self);
 }
 
-/* ---- public -------------------------------------------------------------------------- */
+/* ---- public --------------------------------------------------------------------------
+ */
 
 WmMainWindow *
 wm_main_window_new (GtkApplication *application, WmSession *session)
 {
-  WmMainWindow *self
-      = g_object_new (WM_TYPE_MAIN_WINDOW, "application", application, NULL);
+  WmMainWindow *self =
+      g_object_new (WM_TYPE_MAIN_WINDOW, "application", application, NULL);
 
   self->session = g_object_ref (session);
   wm_window_actions_add (self);

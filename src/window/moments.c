@@ -14,13 +14,13 @@
 #include "window/take-in/take-in-page.h"
 
 static const WmMomentRow moments[WM_N_MOMENTS] = {
-  { WM_MOMENT_TAKE_IN, N_("Take-in"), "wm-take-in-symbolic", wm_take_in_page_get_type },
-  { WM_MOMENT_INSPECTION, N_("Inspection"), "wm-inspection-symbolic",
+  { WM_MOMENT_TAKE_IN, N_ ("Take-in"), "wm-take-in-symbolic", wm_take_in_page_get_type },
+  { WM_MOMENT_INSPECTION, N_ ("Inspection"), "wm-inspection-symbolic",
     wm_inspection_page_get_type },
-  { WM_MOMENT_WORK, N_("Bench work"), "wm-bench-work-symbolic",
+  { WM_MOMENT_WORK, N_ ("Bench work"), "wm-bench-work-symbolic",
     wm_bench_work_page_get_type },
-  { WM_MOMENT_PROOF, N_("Proof"), "wm-proof-symbolic", wm_proof_page_get_type },
-  { WM_MOMENT_HAND_BACK, N_("Hand-back"), "wm-hand-back-symbolic",
+  { WM_MOMENT_PROOF, N_ ("Proof"), "wm-proof-symbolic", wm_proof_page_get_type },
+  { WM_MOMENT_HAND_BACK, N_ ("Hand-back"), "wm-hand-back-symbolic",
     wm_hand_back_page_get_type },
 };
 

@@ -10,10 +10,10 @@
 
 typedef struct
 {
-  const char *word;          /* WM_MOMENT_...: stored in visits, never changes */
-  const char *title;         /* N_() */
+  const char *word;  /* WM_MOMENT_...: stored in visits, never changes */
+  const char *title; /* N_() */
   const char *icon_name;
-  GType (*get_type) (void);  /* a GtkWidget that is a WmMomentPage */
+  GType (*get_type) (void); /* a GtkWidget that is a WmMomentPage */
 } WmMomentRow;
 
 const WmMomentRow *wm_moments (void);

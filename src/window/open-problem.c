@@ -64,8 +64,8 @@ wm_open_problem_class_init (WmOpenProblemClass *klass)
   gtk_widget_class_install_action (widget_class, "problem.retry", NULL, retry_action);
   gtk_widget_class_install_action (widget_class, "problem.look", NULL, look_action);
 
-  signals[RETRY] = g_signal_new ("retry", WM_TYPE_OPEN_PROBLEM, G_SIGNAL_RUN_LAST, 0, NULL,
-                                 NULL, NULL, G_TYPE_NONE, 1, G_TYPE_INT);
+  signals[RETRY] = g_signal_new ("retry", WM_TYPE_OPEN_PROBLEM, G_SIGNAL_RUN_LAST, 0,
+                                 NULL, NULL, NULL, G_TYPE_NONE, 1, G_TYPE_INT);
 }
 
 static void
@@ -77,14 +77,14 @@ wm_open_problem_init (WmOpenProblem *self)
 WmOpenProblem *
 wm_open_problem_new (GtkApplication *application, const char *folder, const GError *error)
 {
-  WmOpenProblem *self
-      = g_object_new (WM_TYPE_OPEN_PROBLEM, "application", application, NULL);
+  WmOpenProblem *self =
+      g_object_new (WM_TYPE_OPEN_PROBLEM, "application", application, NULL);
   const WmProblemWords *words = wm_problem_words (error);
-  g_autofree char *description
-      = g_strdup_printf ("%s\n\n%s", _(words->sentence), _(words->next_step));
+  g_autofree char *description =
+      g_strdup_printf ("%s\n\n%s", _ (words->sentence), _ (words->next_step));
 
   adw_status_page_set_icon_name (self->status, words->icon_name);
-  adw_status_page_set_title (self->status, _(words->title));
+  adw_status_page_set_title (self->status, _ (words->title));
   adw_status_page_set_description (self->status, description);
   gtk_label_set_label (self->folder, folder);
   gtk_widget_set_visible (self->retry, words->can_retry);

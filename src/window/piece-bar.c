@@ -26,7 +26,7 @@ struct _WmPieceBar
   GtkMenuButton *visits_button;
 
   WmSession *session;
-  GPtrArray *visits; /* of the shown piece, oldest first */
+  GPtrArray *visits;  /* of the shown piece, oldest first */
   GArray *severities; /* int, of each visit */
   int current;
 };
@@ -46,15 +46,14 @@ compare_visits (gconstpointer a, gconstpointer b)
 static int
 find_worst (WmArchive *archive, WmVisit *visit)
 {
-  g_autoptr(GPtrArray) checks = wm_archive_list (
+  g_autoptr (GPtrArray) checks = wm_archive_list (
       archive, WM_KIND_CHECK, "visit_id", wm_record_get_id (WM_RECORD (visit)), NULL);
   int worst = WM_SEVERITY_NOT_LOOKED_AT;
 
   for (guint i = 0; checks != NULL && i < checks->len; i++)
     {
       WmCheck *check = checks->pdata[i];
-      int severity
-          = check->after_severity != 0 ? check->after_severity : check->severity;
+      int severity = check->after_severity != 0 ? check->after_severity : check->severity;
 
       if (severity != WM_SEVERITY_NOT_PRESENT)
         worst = MAX (worst, severity);
@@ -66,7 +65,7 @@ find_worst (WmArchive *archive, WmVisit *visit)
 static char *
 find_owner (WmPieceBar *self, WmPiece *piece)
 {
-  g_autoptr(WmPerson) owner = NULL;
+  g_autoptr (WmPerson) owner = NULL;
 
   if (!wm_id_is_none (&piece->owner_id))
     owner = wm_archive_get (wm_session_get_archive (self->session), WM_KIND_PERSON,
@@ -81,9 +80,9 @@ find_photo (WmPieceBar *self)
 {
   for (int i = self->visits->len - 1; i >= 0; i--)
     {
-      g_autoptr(GPtrArray) photos = wm_archive_list (
-          wm_session_get_archive (self->session), WM_KIND_PHOTO, "visit_id",
-          wm_record_get_id (self->visits->pdata[i]), NULL);
+      g_autoptr (GPtrArray) photos =
+          wm_archive_list (wm_session_get_archive (self->session), WM_KIND_PHOTO,
+                           "visit_id", wm_record_get_id (self->visits->pdata[i]), NULL);
 
       if (photos != NULL && photos->len > 0)
         return g_object_ref (photos->pdata[0]);
@@ -97,11 +96,11 @@ show_piece (WmPieceBar *self, WmPiece *piece)
 {
   g_autofree char *words = wm_label_piece (self->session, piece);
   g_autofree char *owner = find_owner (self, piece);
-  g_autofree char *line
-      = owner == NULL          ? g_strdup (words)
-        : words[0] == '\0' ? g_strdup (owner)
+  g_autofree char *line = owner == NULL ? g_strdup (words)
+                          : words[0] == '\0'
+                              ? g_strdup (owner)
                               : g_strdup_printf ("%s  ·  %s", words, owner);
-  g_autoptr(WmPhoto) photo = find_photo (self);
+  g_autoptr (WmPhoto) photo = find_photo (self);
 
   gtk_label_set_label (self->number, piece->number);
   gtk_label_set_label (self->line, line);
@@ -136,12 +135,13 @@ static void
 show_visits (WmPieceBar *self)
 {
   g_autofree char *label = NULL;
-  g_autoptr(GMenuModel) menu = NULL;
+  g_autoptr (GMenuModel) menu = NULL;
 
   wm_visit_rule_set_visits (self->rule, self->visits, (const int *)self->severities->data,
                             self->current);
   /* Translators: which visit of how many: Visit 4 of 4 */
-  label = g_strdup_printf (_("Visit %d of %d"), self->current + 1, (int)self->visits->len);
+  label =
+      g_strdup_printf (_ ("Visit %d of %d"), self->current + 1, (int)self->visits->len);
   gtk_menu_button_set_label (self->visits_button, label);
   menu = make_visits_menu (self);
   gtk_menu_button_set_menu_model (self->visits_button, menu);
@@ -214,7 +214,8 @@ on_session_moved (WmPieceBar *self)
 static void
 on_rows_changed (WmSession *session, const WmChange *change, WmPieceBar *self)
 {
-  if (wm_change_touches (change, WM_KIND_PIECE) || wm_change_touches (change, WM_KIND_VISIT)
+  if (wm_change_touches (change, WM_KIND_PIECE)
+      || wm_change_touches (change, WM_KIND_VISIT)
       || wm_change_touches (change, WM_KIND_CHECK)
       || wm_change_touches (change, WM_KIND_PHOTO)
       || wm_change_touches (change, WM_KIND_PERSON) || change->n_rows == 0)
@@ -269,7 +270,8 @@ void
 wm_piece_bar_set_session (WmPieceBar *self, WmSession *session)
 {
   self->session = g_object_ref (session);
-  g_signal_connect_swapped (session, "visit-changed", G_CALLBACK (on_session_moved), self);
+  g_signal_connect_swapped (session, "visit-changed", G_CALLBACK (on_session_moved),
+                            self);
   g_signal_connect (session, "rows-changed", G_CALLBACK (on_rows_changed), self);
   refresh (self);
 }

@@ -16,8 +16,8 @@ typedef struct
   const char *sentence;  /* N_(): what happened and what was kept */
   const char *next_step; /* N_(): what to do */
   const char *icon_name;
-  gboolean can_look;     /* opening only to look helps */
-  gboolean can_retry;    /* trying again may help */
+  gboolean can_look;  /* opening only to look helps */
+  gboolean can_retry; /* trying again may help */
 } WmProblemWords;
 
 /* Never NULL: an error of another domain gets the words of WM_ARCHIVE_ERROR_IO. */

@@ -13,7 +13,7 @@
 int
 wm_window_run (int argc, char **argv, const char *archive_folder)
 {
-  g_autoptr(WmApplication) application = NULL;
+  g_autoptr (WmApplication) application = NULL;
 
   g_set_prgname (WM_APP_ID);
   g_set_application_name ("Wearmark");

@@ -127,8 +127,8 @@ read_again (WmSession *self, WmKind kind, gpointer *member)
 static WmVisit *
 find_last_visit (WmSession *self, const WmId *piece_id)
 {
-  g_autoptr(GPtrArray) visits
-      = wm_archive_list (self->archive, WM_KIND_VISIT, "piece_id", piece_id, NULL);
+  g_autoptr (GPtrArray) visits =
+      wm_archive_list (self->archive, WM_KIND_VISIT, "piece_id", piece_id, NULL);
   WmVisit *last = NULL;
 
   for (guint i = 0; visits != NULL && i < visits->len; i++)
@@ -189,7 +189,7 @@ on_committed (GObject *source, GAsyncResult *result, gpointer user_data)
 {
   Commit *commit = user_data;
   WmSession *self = commit->self;
-  g_autoptr(GError) error = NULL;
+  g_autoptr (GError) error = NULL;
   gboolean kept = wm_archive_commit_finish (WM_ARCHIVE (source), result, &error);
 
   forget_pending (self, commit->edit, commit->put);
@@ -212,7 +212,7 @@ on_committed (GObject *source, GAsyncResult *result, gpointer user_data)
 static void
 tell_undone (WmSession *self, const char *format, GAsyncResult *result)
 {
-  g_autoptr(GError) error = NULL;
+  g_autoptr (GError) error = NULL;
   g_autofree char *label = wm_archive_undo_finish (self->archive, result, &error);
   g_autofree char *text = NULL;
 
@@ -222,10 +222,10 @@ tell_undone (WmSession *self, const char *format, GAsyncResult *result)
       return;
     }
 
-  /* Translators: the label of an action, for instance "Undone: Place mark" */
+    /* Translators: the label of an action, for instance "Undone: Place mark" */
 #pragma GCC diagnostic push
 #pragma GCC diagnostic ignored "-Wformat-nonliteral"
-  text = g_strdup_printf (format, _(label));
+  text = g_strdup_printf (format, _ (label));
 #pragma GCC diagnostic pop
   wm_session_toast (self, text);
 }
@@ -233,17 +233,17 @@ tell_undone (WmSession *self, const char *format, GAsyncResult *result)
 static void
 on_undone (GObject *source, GAsyncResult *result, gpointer user_data)
 {
-  g_autoptr(WmSession) self = user_data;
+  g_autoptr (WmSession) self = user_data;
 
-  tell_undone (self, _("Undone: %s"), result);
+  tell_undone (self, _ ("Undone: %s"), result);
 }
 
 static void
 on_redone (GObject *source, GAsyncResult *result, gpointer user_data)
 {
-  g_autoptr(WmSession) self = user_data;
+  g_autoptr (WmSession) self = user_data;
 
-  tell_undone (self, _("Done again: %s"), result);
+  tell_undone (self, _ ("Done again: %s"), result);
 }
 
 /* ---- overrides ------------------------------------------------------------ */
@@ -288,8 +288,8 @@ wm_session_class_init (WmSessionClass *klass)
 static void
 wm_session_init (WmSession *self)
 {
-  self->pending = g_hash_table_new_full (wm_id_hash, wm_id_equal_func, g_free,
-                                         free_pending);
+  self->pending =
+      g_hash_table_new_full (wm_id_hash, wm_id_equal_func, g_free, free_pending);
   self->put = g_hash_table_new_full (NULL, NULL, (GDestroyNotify)wm_edit_unref,
                                      (GDestroyNotify)g_ptr_array_unref);
 }
@@ -366,9 +366,9 @@ wm_session_get_visit_id (WmSession *self)
 gboolean
 wm_session_open_piece (WmSession *self, const WmId *piece_id, const WmId *visit_id)
 {
-  g_autoptr(GError) error = NULL;
-  g_autoptr(WmPiece) piece = NULL;
-  g_autoptr(WmVisit) visit = NULL;
+  g_autoptr (GError) error = NULL;
+  g_autoptr (WmPiece) piece = NULL;
+  g_autoptr (WmVisit) visit = NULL;
   gboolean same_piece;
 
   piece = wm_archive_get (self->archive, WM_KIND_PIECE, piece_id, &error);
@@ -416,15 +416,15 @@ wm_session_move_on (WmSession *self, const char *moment)
   if (self->visit == NULL)
     return;
 
-  wm_session_change (self, N_("Move the visit on"), self->visit, "moment", moment, NULL);
+  wm_session_change (self, N_ ("Move the visit on"), self->visit, "moment", moment, NULL);
   wm_session_go_to_moment (self, moment);
 }
 
 WmEdit *
 wm_session_begin (WmSession *self, const char *label)
 {
-  const WmId *piece_id
-      = self->piece == NULL ? NULL : wm_record_get_id (WM_RECORD (self->piece));
+  const WmId *piece_id =
+      self->piece == NULL ? NULL : wm_record_get_id (WM_RECORD (self->piece));
 
   return wm_edit_new (label, piece_id, wm_session_get_by (self));
 }
@@ -528,8 +528,8 @@ void
 wm_session_change (WmSession *self, const char *label, gpointer record,
                    const char *first_property, ...)
 {
-  g_autoptr(WmRecord) copy = wm_session_copy (self, record);
-  g_autoptr(WmRecord) before = wm_record_copy (copy);
+  g_autoptr (WmRecord) copy = wm_session_copy (self, record);
+  g_autoptr (WmRecord) before = wm_record_copy (copy);
   va_list values;
 
   va_start (values, first_property);

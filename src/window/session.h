@@ -54,8 +54,8 @@ const WmId *wm_session_get_visit_id (WmSession *self);
 
 /* @visit_id (nullable): NULL shows the last visit. FALSE: told by a toast, and what
  * was shown stays. */
-gboolean wm_session_open_piece (WmSession *self, const WmId *piece_id,
-                                const WmId *visit_id);
+gboolean
+wm_session_open_piece (WmSession *self, const WmId *piece_id, const WmId *visit_id);
 void wm_session_close_piece (WmSession *self);
 /* Only shows another moment. */
 void wm_session_go_to_moment (WmSession *self, const char *moment);

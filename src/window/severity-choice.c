@@ -100,8 +100,8 @@ wm_severity_choice_show (WmSeverityChoice *self, WmSeverity severity, const char
   self->filling = TRUE;
   for (int i = 0; i < N_CHOICES; i++)
     {
-      g_autofree char *name
-          = g_strdup_printf ("%s: %s", what, wm_severity_word (WM_SEVERITY_SOUND + i));
+      g_autofree char *name =
+          g_strdup_printf ("%s: %s", what, wm_severity_word (WM_SEVERITY_SOUND + i));
 
       gtk_toggle_button_set_active (GTK_TOGGLE_BUTTON (self->buttons[i]),
                                     (int)severity == WM_SEVERITY_SOUND + i);

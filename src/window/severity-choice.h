@@ -12,7 +12,8 @@
 #include "reckon/severity.h"
 
 #define WM_TYPE_SEVERITY_CHOICE (wm_severity_choice_get_type ())
-G_DECLARE_FINAL_TYPE (WmSeverityChoice, wm_severity_choice, WM, SEVERITY_CHOICE, GtkWidget)
+G_DECLARE_FINAL_TYPE (WmSeverityChoice, wm_severity_choice, WM, SEVERITY_CHOICE,
+                      GtkWidget)
 
-void wm_severity_choice_show (WmSeverityChoice *self, WmSeverity severity,
-                              const char *what);
+void
+wm_severity_choice_show (WmSeverityChoice *self, WmSeverity severity, const char *what);

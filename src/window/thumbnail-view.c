@@ -16,7 +16,7 @@ struct _WmThumbnailView
 
   int width;
   int height;
-  char *key;             /* of the picture wanted */
+  char *key; /* of the picture wanted */
   char *icon_name;
   GdkTexture *texture;
   GtkIconPaintable *icon;
@@ -43,7 +43,7 @@ G_DEFINE_FINAL_TYPE (WmThumbnailView, wm_thumbnail_view, GTK_TYPE_WIDGET)
 
 /* ---- pictures kept in memory, main thread only ----------------------------- */
 
-static GHashTable *kept;       /* key -> GdkTexture */
+static GHashTable *kept;                 /* key -> GdkTexture */
 static GQueue kept_order = G_QUEUE_INIT; /* keys of @kept, oldest first */
 
 static void
@@ -86,7 +86,7 @@ static void
 load_picture (gpointer data, gpointer unused)
 {
   Job *job = data;
-  g_autoptr(GError) error = NULL;
+  g_autoptr (GError) error = NULL;
   WmPixels *pixels;
 
   if (!g_task_return_error_if_cancelled (job->task))
@@ -126,19 +126,19 @@ static void
 on_picture_loaded (GObject *source, GAsyncResult *result, gpointer user_data)
 {
   g_autofree Asker *asker = user_data;
-  g_autoptr(WmThumbnailView) self = asker->view;
+  g_autoptr (WmThumbnailView) self = asker->view;
   g_autofree char *key = asker->key;
-  g_autoptr(WmPixels) pixels = g_task_propagate_pointer (G_TASK (result), NULL);
-  g_autoptr(GdkTexture) texture = NULL;
-  g_autoptr(GBytes) bytes = NULL;
+  g_autoptr (WmPixels) pixels = g_task_propagate_pointer (G_TASK (result), NULL);
+  g_autoptr (GdkTexture) texture = NULL;
+  g_autoptr (GBytes) bytes = NULL;
 
   if (pixels == NULL)
     return; /* cancelled, or unreadable: the icon stays */
 
   bytes = wm_pixels_get_bytes (pixels);
-  texture = gdk_memory_texture_new (pixels->width, pixels->height,
-                                    GDK_MEMORY_B8G8R8A8_PREMULTIPLIED, bytes,
-                                    pixels->stride);
+  texture =
+      gdk_memory_texture_new (pixels->width, pixels->height,
+                              GDK_MEMORY_B8G8R8A8_PREMULTIPLIED, bytes, pixels->stride);
   keep_texture (key, texture);
   if (g_strcmp0 (self->key, key) == 0)
     show_texture (self, texture);
@@ -168,10 +168,9 @@ snapshot_texture (WmThumbnailView *self, GtkSnapshot *snapshot, float width, flo
   float picture_width = gdk_texture_get_width (self->texture);
   float picture_height = gdk_texture_get_height (self->texture);
   float zoom = MAX (width / picture_width, height / picture_height);
-  graphene_rect_t bounds = GRAPHENE_RECT_INIT ((width - picture_width * zoom) / 2,
-                                               (height - picture_height * zoom) / 2,
-                                               picture_width * zoom,
-                                               picture_height * zoom);
+  graphene_rect_t bounds = GRAPHENE_RECT_INIT (
+      (width - picture_width * zoom) / 2, (height - picture_height * zoom) / 2,
+      picture_width * zoom, picture_height * zoom);
 
   gtk_snapshot_append_texture (snapshot, self->texture, &bounds);
 }
@@ -281,8 +280,8 @@ void
 wm_thumbnail_view_set_photo (WmThumbnailView *self, WmArchive *archive,
                              const char *sha256, const char *format)
 {
-  int side = MAX (self->width, self->height)
-             * gtk_widget_get_scale_factor (GTK_WIDGET (self));
+  int side =
+      MAX (self->width, self->height) * gtk_widget_get_scale_factor (GTK_WIDGET (self));
   int px = side <= 0 || side > WM_THUMBNAIL_LARGE ? WM_PREVIEW
            : side > WM_THUMBNAIL_SMALL            ? WM_THUMBNAIL_LARGE
                                                   : WM_THUMBNAIL_SMALL;

@@ -11,11 +11,11 @@
 #include "window/glyph.h"
 #include "window/labels.h"
 
-#define BUTTON 30       /* px: disc with claws and pill */
-#define RULE_Y 15       /* px from the top: the middle of the buttons */
-#define LABEL_Y 30      /* px from the top: top of the years */
-#define SIDE 18         /* px left and right of the rule for half a button */
-#define MIN_YEARS 3     /* a rule of one visit still shows where it stands */
+#define BUTTON 30   /* px: disc with claws and pill */
+#define RULE_Y 15   /* px from the top: the middle of the buttons */
+#define LABEL_Y 30  /* px from the top: top of the years */
+#define SIDE 18     /* px left and right of the rule for half a button */
+#define MIN_YEARS 3 /* a rule of one visit still shows where it stands */
 #define S_PER_DAY 86400.0
 
 struct _WmVisitRule
@@ -42,8 +42,8 @@ G_DEFINE_FINAL_TYPE (WmVisitRule, wm_visit_rule, GTK_TYPE_WIDGET)
 static double
 count_days (WmVisitRule *self, int year)
 {
-  g_autoptr(GDateTime) first = g_date_time_new_utc (self->first_year, 1, 1, 0, 0, 0);
-  g_autoptr(GDateTime) then = g_date_time_new_utc (year, 1, 1, 0, 0, 0);
+  g_autoptr (GDateTime) first = g_date_time_new_utc (self->first_year, 1, 1, 0, 0, 0);
+  g_autoptr (GDateTime) then = g_date_time_new_utc (year, 1, 1, 0, 0, 0);
 
   return (g_date_time_to_unix (then) - g_date_time_to_unix (first)) / S_PER_DAY;
 }
@@ -110,7 +110,8 @@ wm_visit_rule_size_allocate (GtkWidget *widget, int width, int height, int basel
 
   for (int i = 0; i < n; i++)
     {
-      GtkAllocation place = { (int)x[i] - BUTTON / 2, RULE_Y - BUTTON / 2, BUTTON, BUTTON };
+      GtkAllocation place = { (int)x[i] - BUTTON / 2, RULE_Y - BUTTON / 2, BUTTON,
+                              BUTTON };
 
       gtk_widget_size_allocate (self->buttons->pdata[i], &place, -1);
     }
@@ -124,8 +125,8 @@ snapshot_year (WmVisitRule *self, GtkSnapshot *snapshot, int year, const GdkRGBA
   double to = find_x (self, count_days (self, year + 1));
   gboolean last = year == self->first_year + self->n_years;
   g_autofree char *name = g_strdup_printf ("%d", year);
-  g_autoptr(PangoLayout) layout
-      = gtk_widget_create_pango_layout (GTK_WIDGET (self), name);
+  g_autoptr (PangoLayout) layout =
+      gtk_widget_create_pango_layout (GTK_WIDGET (self), name);
   int label_width;
 
   wm_gauge_rule_tick (snapshot, from, RULE_Y, WM_TICK_LONG, tick);
@@ -156,7 +157,8 @@ wm_visit_rule_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   gtk_style_context_get_color (context, &text);
   if (!gtk_style_context_lookup_color (context, "wm_tick", &tick))
     tick = text;
-  wm_gauge_rule_line (snapshot, SIDE, gtk_widget_get_width (widget) - SIDE, RULE_Y, &tick);
+  wm_gauge_rule_line (snapshot, SIDE, gtk_widget_get_width (widget) - SIDE, RULE_Y,
+                      &tick);
   for (int year = 0; year <= self->n_years; year++)
     snapshot_year (self, snapshot, self->first_year + year, &tick, &text);
 
@@ -195,8 +197,8 @@ wm_visit_rule_class_init (WmVisitRuleClass *klass)
   widget_class->size_allocate = wm_visit_rule_size_allocate;
   widget_class->snapshot = wm_visit_rule_snapshot;
 
-  signals[CHOSEN] = g_signal_new ("chosen", WM_TYPE_VISIT_RULE, G_SIGNAL_RUN_LAST, 0, NULL,
-                                  NULL, NULL, G_TYPE_NONE, 1, G_TYPE_UINT);
+  signals[CHOSEN] = g_signal_new ("chosen", WM_TYPE_VISIT_RULE, G_SIGNAL_RUN_LAST, 0,
+                                  NULL, NULL, NULL, G_TYPE_NONE, 1, G_TYPE_UINT);
   gtk_widget_class_set_css_name (widget_class, "wm-visit-rule");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
 }
@@ -209,7 +211,7 @@ wm_visit_rule_init (WmVisitRule *self)
   self->first_year = 2000;
   self->n_years = 1;
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _("Visits of this piece"), -1);
+                                  _ ("Visits of this piece"), -1);
 }
 
 static void
@@ -217,9 +219,9 @@ add_button (WmVisitRule *self, WmVisit *visit, int severity, gboolean current)
 {
   GtkWidget *button = gtk_button_new ();
   g_autofree char *date = wm_label_day (visit->taken_in_at_s);
-  g_autofree char *label
-      = g_strdup_printf (_("Visit of %s: %s"), date, wm_severity_word (severity));
-  g_autoptr(GDateTime) first = g_date_time_new_utc (self->first_year, 1, 1, 0, 0, 0);
+  g_autofree char *label =
+      g_strdup_printf (_ ("Visit of %s: %s"), date, wm_severity_word (severity));
+  g_autoptr (GDateTime) first = g_date_time_new_utc (self->first_year, 1, 1, 0, 0, 0);
   double day = (visit->taken_in_at_s - g_date_time_to_unix (first)) / S_PER_DAY;
 
   gtk_button_set_child (GTK_BUTTON (button), wm_glyph_new (severity, WM_MARK_R_CHIP));
@@ -239,7 +241,7 @@ void
 wm_visit_rule_set_visits (WmVisitRule *self, GPtrArray *visits, const int *severities,
                           int current)
 {
-  g_autoptr(GDateTime) now = g_date_time_new_now_utc ();
+  g_autoptr (GDateTime) now = g_date_time_new_now_utc ();
   int last_year = g_date_time_get_year (now);
 
   clear_buttons (self);
@@ -247,7 +249,7 @@ wm_visit_rule_set_visits (WmVisitRule *self, GPtrArray *visits, const int *sever
   if (visits->len > 0)
     {
       WmVisit *oldest = visits->pdata[0];
-      g_autoptr(GDateTime) first = g_date_time_new_from_unix_utc (oldest->taken_in_at_s);
+      g_autoptr (GDateTime) first = g_date_time_new_from_unix_utc (oldest->taken_in_at_s);
 
       self->first_year = first == NULL ? last_year : g_date_time_get_year (first);
       self->first_year = MIN (self->first_year, last_year - MIN_YEARS + 1);

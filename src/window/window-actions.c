@@ -50,9 +50,7 @@ on_diary (GSimpleAction *action, GVariant *state, gpointer window)
   gboolean wanted = g_variant_get_boolean (state);
   gboolean has_piece = wm_session_get_piece (get_session (window)) != NULL;
 
-  wm_main_window_show_page (window, wanted      ? "diary"
-                                    : has_piece ? "piece"
-                                                : "welcome");
+  wm_main_window_show_page (window, wanted ? "diary" : has_piece ? "piece" : "welcome");
 }
 
 static void
@@ -161,8 +159,8 @@ set_enabled (WmMainWindow *window, const char *name, gboolean enabled)
 void
 wm_window_actions_add (WmMainWindow *window)
 {
-  g_autoptr(GPropertyAction) pieces
-      = g_property_action_new ("pieces", wm_main_window_get_flap (window), "reveal-flap");
+  g_autoptr (GPropertyAction) pieces =
+      g_property_action_new ("pieces", wm_main_window_get_flap (window), "reveal-flap");
 
   g_action_map_add_action_entries (G_ACTION_MAP (window), entries, G_N_ELEMENTS (entries),
                                    window);

@@ -42,7 +42,7 @@ load_id (GKeyFile *file, const char *group, const char *key, WmId *id)
 void
 wm_window_state_save (GtkWindow *window, WmSession *session)
 {
-  g_autoptr(GKeyFile) file = g_key_file_new ();
+  g_autoptr (GKeyFile) file = g_key_file_new ();
   g_autofree char *path = get_path ();
   g_autofree char *folder = g_path_get_dirname (path);
   g_autofree char *group = get_archive_group (session);
@@ -67,11 +67,11 @@ wm_window_state_save (GtkWindow *window, WmSession *session)
 void
 wm_window_state_restore (GtkWindow *window, WmSession *session)
 {
-  g_autoptr(GKeyFile) file = g_key_file_new ();
+  g_autoptr (GKeyFile) file = g_key_file_new ();
   g_autofree char *path = get_path ();
   g_autofree char *group = get_archive_group (session);
-  g_autoptr(WmPerson) person = NULL;
-  g_autoptr(WmPiece) piece = NULL;
+  g_autoptr (WmPerson) person = NULL;
+  g_autoptr (WmPiece) piece = NULL;
   int width, height;
   WmId id;
 

@@ -28,8 +28,8 @@ fixture_set_up_in (Fixture *self, const char *base)
 static void
 remove_tree (const char *path)
 {
-  g_autoptr (GDir) dir
-      = g_file_test (path, G_FILE_TEST_IS_SYMLINK) ? NULL : g_dir_open (path, 0, NULL);
+  g_autoptr (GDir) dir =
+      g_file_test (path, G_FILE_TEST_IS_SYMLINK) ? NULL : g_dir_open (path, 0, NULL);
   const char *name;
 
   while (dir != NULL && (name = g_dir_read_name (dir)) != NULL)
@@ -85,7 +85,7 @@ fixture_file (Fixture *self, const char *name, gsize n, guint32 seed)
   char *path = fixture_path (self, name);
 
   for (gsize i = 0; i < n; i++)
-    bytes[i] = (char) g_rand_int (rand);
+    bytes[i] = (char)g_rand_int (rand);
   g_file_set_contents (path, bytes, n, &error);
   g_assert_no_error (error);
   return path;
@@ -151,7 +151,7 @@ fixture_add_check (Fixture *self, WmVisit *visit, const char *fault, int severit
   WmCheck *check = wm_check_new ();
 
   g_object_set (check, "visit-id", fixture_id (visit), "item", "cl01", "title",
-                "Claw tip", "fault", fault, "severity", (gint64) severity, NULL);
+                "Claw tip", "fault", fault, "severity", (gint64)severity, NULL);
   fixture_put (self, "Answer check", &visit->piece_id, check);
   return check;
 }
@@ -169,7 +169,7 @@ fixture_add_photo (Fixture *self, WmVisit *visit, guint32 seed)
   g_assert_no_error (error);
   g_object_set (photo, "visit-id", fixture_id (visit), "moment", WM_PHOTO_BEFORE,
                 "sha256", sha256, "format", "jpeg", "byte-size", byte_size, "width",
-                (gint64) 2000, "height", (gint64) 1500, "orientation", (gint64) 1, NULL);
+                (gint64)2000, "height", (gint64)1500, "orientation", (gint64)1, NULL);
   fixture_put (self, "Add photo", &visit->piece_id, photo);
   return photo;
 }
@@ -190,11 +190,10 @@ void
 fixture_assert_sound (Fixture *self)
 {
   g_autoptr (GError) error = NULL;
-  g_autoptr (WmAudit) audit
-      = wm_archive_verify (self->archive, NULL, NULL, NULL, &error);
+  g_autoptr (WmAudit) audit = wm_archive_verify (self->archive, NULL, NULL, NULL, &error);
 
   g_assert_no_error (error);
   for (guint i = 0; i < audit->problems->len; i++)
-    g_test_message ("%s", ((WmProblem *) audit->problems->pdata[i])->text);
+    g_test_message ("%s", ((WmProblem *)audit->problems->pdata[i])->text);
   g_assert_cmpuint (audit->problems->len, ==, 0);
 }

@@ -29,17 +29,17 @@ char *fixture_database (Fixture *self);
 char *fixture_file (Fixture *self, const char *name, gsize n, guint32 seed);
 
 /* Puts one record by an edit of its own. */
-void fixture_put (Fixture *self, const char *label, const WmId *piece_id,
-                  gpointer record);
-void fixture_remove (Fixture *self, const char *label, const WmId *piece_id,
-                     gpointer record);
+void
+fixture_put (Fixture *self, const char *label, const WmId *piece_id, gpointer record);
+void
+fixture_remove (Fixture *self, const char *label, const WmId *piece_id, gpointer record);
 
 /* Each is committed; caller unrefs. */
 WmPerson *fixture_add_person (Fixture *self, const char *name);
 WmPiece *fixture_add_piece (Fixture *self, const char *number, const char *description);
 WmVisit *fixture_add_visit (Fixture *self, WmPiece *piece, gint64 taken_in_at_s);
-WmCheck *fixture_add_check (Fixture *self, WmVisit *visit, const char *fault,
-                            int severity);
+WmCheck *
+fixture_add_check (Fixture *self, WmVisit *visit, const char *fault, int severity);
 WmPhoto *fixture_add_photo (Fixture *self, WmVisit *visit, guint32 seed);
 WmMark *fixture_add_mark (Fixture *self, WmPhoto *photo, WmCheck *check);
 

@@ -95,7 +95,7 @@ import_photo (Child *child, WmVisit *visit)
   gint64 byte_size;
 
   for (gsize i = 0; i < 200000; i += 4)
-    *(guint32 *) (gpointer) (bytes + i) = g_rand_int (child->rand);
+    *(guint32 *)(gpointer)(bytes + i) = g_rand_int (child->rand);
   if (!g_file_set_contents_full (child->photo, bytes, 200000, G_FILE_SET_CONTENTS_NONE,
                                  0600, &error)
       || !wm_archive_store_photo (child->archive, child->photo, "jpeg", NULL, &sha256,
@@ -153,7 +153,7 @@ take_in (Child *child)
     {
       g_clear_object (&last);
       last = wm_check_new ();
-      g_object_set (last, "visit-id", fixture_id (visit), "position", (gint64) i, "fault",
+      g_object_set (last, "visit-id", fixture_id (visit), "position", (gint64)i, "fault",
                     "Worn claw", NULL);
       wm_edit_put (edit, last);
     }
@@ -163,7 +163,7 @@ take_in (Child *child)
     {
       g_autoptr (WmEdit) answer = begin_edit (child, &piece_id);
 
-      g_object_set (last, "severity", (gint64) i, NULL);
+      g_object_set (last, "severity", (gint64)i, NULL);
       wm_edit_put (answer, last);
       commit (child, answer, &piece_id);
     }
@@ -190,11 +190,11 @@ run_child (const char *folder, int pipe, gboolean tells_before, guint32 seed)
 
 typedef struct
 {
-  GArray *told;       /* of Told, all of this archive, as it came */
-  guint n_told;       /* of all archives */
-  guint n_missing;    /* told of and not there */
-  guint n_flipped;    /* undone and told otherwise, or the reverse */
-  guint n_strays;     /* in this archive: imports that were cut short */
+  GArray *told;    /* of Told, all of this archive, as it came */
+  guint n_told;    /* of all archives */
+  guint n_missing; /* told of and not there */
+  guint n_flipped; /* undone and told otherwise, or the reverse */
+  guint n_strays;  /* in this archive: imports that were cut short */
 } Tally;
 
 /* Reads what came until the child is gone. Returns how many were told of. */
@@ -259,15 +259,15 @@ check_told (WmArchive *archive, GArray *told, guint from, Tally *tally)
     {
       const Told *one = &g_array_index (told, Told, i);
       g_autofree char *label = g_strdup_printf ("Edit %u", one->number);
-      g_autoptr (GPtrArray) events
-          = wm_archive_list_events (archive, &one->piece_id, NULL);
+      g_autoptr (GPtrArray) events =
+          wm_archive_list_events (archive, &one->piece_id, NULL);
       gboolean is_there = FALSE;
       gboolean is_last = TRUE;
 
       for (guint j = i + 1; is_last && j < told->len; j++)
-        is_last = g_array_index (told, Told, j).number != one->number
-                  || !wm_id_equal (&g_array_index (told, Told, j).piece_id,
-                                   &one->piece_id);
+        is_last =
+            g_array_index (told, Told, j).number != one->number
+            || !wm_id_equal (&g_array_index (told, Told, j).piece_id, &one->piece_id);
       for (guint j = 0; j < events->len; j++)
         {
           const WmEvent *event = events->pdata[j];
@@ -287,8 +287,8 @@ check_told (WmArchive *archive, GArray *told, guint from, Tally *tally)
 static void
 check_whole (WmArchive *archive)
 {
-  g_autoptr (GPtrArray) pieces
-      = wm_archive_list (archive, WM_KIND_PIECE, NULL, NULL, NULL);
+  g_autoptr (GPtrArray) pieces =
+      wm_archive_list (archive, WM_KIND_PIECE, NULL, NULL, NULL);
 
   for (guint i = 0; i < pieces->len; i++)
     {
@@ -323,9 +323,9 @@ kill_and_look (Fixture *f, gboolean tells_before, Tally *tally)
   audit = wm_archive_verify (f->archive, NULL, NULL, NULL, &error);
   g_assert_no_error (error);
   for (guint i = 0; i < audit->problems->len; i++)
-    g_test_message ("%s", ((WmProblem *) audit->problems->pdata[i])->text);
+    g_test_message ("%s", ((WmProblem *)audit->problems->pdata[i])->text);
   g_assert_cmpuint (audit->problems->len, ==, 0);
-  tally->n_strays = (guint) audit->n_strays;
+  tally->n_strays = (guint)audit->n_strays;
 }
 
 static void

@@ -68,21 +68,21 @@ fill (WmRecord *record, const WmId *others, guint round)
         {
         case WM_FIELD_TEXT:
         case WM_FIELD_DATE:
-          g_free (*(char **) member);
-          *(char **) member = g_strdup_printf ("%u \"x\" \\ \t\n ä 寿 💍 %u", round, i);
+          g_free (*(char **)member);
+          *(char **)member = g_strdup_printf ("%u \"x\" \\ \t\n ä 寿 💍 %u", round, i);
           break;
         case WM_FIELD_INT:
         case WM_FIELD_NUMBER:
-          *(gint64 *) member = round == 1 ? G_MAXINT64 - i : G_MININT64 + 1 + i;
+          *(gint64 *)member = round == 1 ? G_MAXINT64 - i : G_MININT64 + 1 + i;
           break;
         case WM_FIELD_REAL:
-          *(double *) member = round == 1 ? 1.0 / 3 : -5.0e-324;
+          *(double *)member = round == 1 ? 1.0 / 3 : -5.0e-324;
           break;
         case WM_FIELD_FLAG:
-          *(gboolean *) member = round == 1;
+          *(gboolean *)member = round == 1;
           break;
         case WM_FIELD_KEY:
-          *(WmId *) member = others[info->fields[i].refers_to];
+          *(WmId *)member = others[info->fields[i].refers_to];
           break;
         }
     }
@@ -182,8 +182,7 @@ static void
 test_commit_conflict (Fixture *f, gconstpointer unused)
 {
   g_autoptr (WmPiece) piece = fixture_add_piece (f, "2026-0001-X", "Ring");
-  g_autoptr (WmPiece) copy
-      = WM_PIECE (wm_record_copy (WM_RECORD (piece)));
+  g_autoptr (WmPiece) copy = WM_PIECE (wm_record_copy (WM_RECORD (piece)));
   g_autoptr (WmEdit) edit = wm_edit_new ("Late", fixture_id (piece), NULL);
   g_autoptr (GError) error = NULL;
 
@@ -226,16 +225,15 @@ test_commit_refuses (Fixture *f, gconstpointer unused)
   g_autoptr (WmPiece) first = fixture_add_piece (f, "2026-0001-X", "Ring");
   g_autoptr (WmVisit) visit = fixture_add_visit (f, first, 1000);
   WmRecord *wrong[] = {
-    WM_RECORD (wm_piece_new ()), /* a number twice */
-    WM_RECORD (wm_check_new ()), /* no such severity */
-    WM_RECORD (wm_person_new ()), /* not UTF-8 */
-    WM_RECORD (wm_visit_new ()), /* of no piece */
+    WM_RECORD (wm_piece_new ()),   /* a number twice */
+    WM_RECORD (wm_check_new ()),   /* no such severity */
+    WM_RECORD (wm_person_new ()),  /* not UTF-8 */
+    WM_RECORD (wm_visit_new ()),   /* of no piece */
     WM_RECORD (wm_setting_new ()), /* without a name */
   };
 
   g_object_set (wrong[0], "number", "2026-0001-X", NULL);
-  g_object_set (wrong[1], "visit-id", fixture_id (visit), "severity", (gint64) 6,
-                NULL);
+  g_object_set (wrong[1], "visit-id", fixture_id (visit), "severity", (gint64)6, NULL);
   g_object_set (wrong[2], "name", "M\xfcller", NULL);
   for (guint i = 0; i < G_N_ELEMENTS (wrong); i++)
     {
@@ -312,7 +310,7 @@ test_remove_piece (Fixture *f, gconstpointer unused)
   undo (f, NULL, "Remove piece");
   rows = wm_archive_search (f->archive, "worn", WM_PIECES_ALL, NULL, 0, 10, NULL);
   g_assert_cmpuint (rows->len, ==, 1);
-  g_assert_cmpint (((WmPieceRow *) rows->pdata[0])->severity, ==, 3);
+  g_assert_cmpint (((WmPieceRow *)rows->pdata[0])->severity, ==, 3);
   /* Its own history goes on where it was. */
   undo (f, fixture_id (piece), "Answer check");
   fixture_assert_sound (f);
@@ -453,16 +451,16 @@ test_events (Fixture *f, gconstpointer unused)
 {
   g_autoptr (WmPerson) worker = fixture_add_person (f, "Tom Weber");
   g_autoptr (WmPiece) piece = wm_piece_new ();
-  g_autoptr (WmEdit) edit
-      = wm_edit_new ("Take in", fixture_id (piece), fixture_id (worker));
+  g_autoptr (WmEdit) edit =
+      wm_edit_new ("Take in", fixture_id (piece), fixture_id (worker));
   g_autoptr (GPtrArray) events = NULL;
   const WmEvent *first;
   const WmEvent *second;
 
   wm_edit_put (edit, piece);
   g_assert_true (wm_archive_commit (f->archive, edit, NULL));
-  g_assert_true (wm_id_equal (wm_record_get_changed_by (WM_RECORD (piece)),
-                              fixture_id (worker)));
+  g_assert_true (
+      wm_id_equal (wm_record_get_changed_by (WM_RECORD (piece)), fixture_id (worker)));
   g_object_set (piece, "size", "54", NULL);
   fixture_put (f, "Size", fixture_id (piece), piece);
   undo (f, fixture_id (piece), "Size");

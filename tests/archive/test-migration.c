@@ -23,8 +23,8 @@ unpack (const char *from, const char *to)
 {
   g_autoptr (GFile) source = g_file_new_for_path (from);
   g_autoptr (GFile) dest = g_file_new_for_path (to);
-  g_autoptr (GConverter) gzip
-      = G_CONVERTER (g_zlib_decompressor_new (G_ZLIB_COMPRESSOR_FORMAT_GZIP));
+  g_autoptr (GConverter) gzip =
+      G_CONVERTER (g_zlib_decompressor_new (G_ZLIB_COMPRESSOR_FORMAT_GZIP));
   g_autoptr (GInputStream) packed = NULL;
   g_autoptr (GInputStream) plain = NULL;
   g_autoptr (GOutputStream) out = NULL;
@@ -36,10 +36,10 @@ unpack (const char *from, const char *to)
   out = G_OUTPUT_STREAM (
       g_file_replace (dest, NULL, FALSE, G_FILE_CREATE_NONE, NULL, &error));
   g_assert_no_error (error);
-  g_output_stream_splice (
-      out, plain,
-      G_OUTPUT_STREAM_SPLICE_CLOSE_SOURCE | G_OUTPUT_STREAM_SPLICE_CLOSE_TARGET, NULL,
-      &error);
+  g_output_stream_splice (out, plain,
+                          G_OUTPUT_STREAM_SPLICE_CLOSE_SOURCE
+                              | G_OUTPUT_STREAM_SPLICE_CLOSE_TARGET,
+                          NULL, &error);
   g_assert_no_error (error);
 }
 
@@ -67,7 +67,7 @@ assert_known_contents (WmArchive *archive)
   found =
       wm_archive_search (archive, "worn claw lindq", WM_PIECES_ALL, NULL, 0, 10, NULL);
   g_assert_cmpuint (found->len, ==, 1);
-  g_assert_cmpint (((WmPieceRow *) found->pdata[0])->severity, ==, 3);
+  g_assert_cmpint (((WmPieceRow *)found->pdata[0])->severity, ==, 3);
 }
 
 static void
@@ -95,7 +95,7 @@ test_every_version (Fixture *f, gconstpointer unused)
       audit = wm_archive_verify (f->archive, NULL, NULL, NULL, NULL);
       /* Its one photo's file is not kept with it. */
       g_assert_cmpuint (audit->problems->len, ==, 1);
-      g_assert_cmpint (((WmProblem *) audit->problems->pdata[0])->code, ==,
+      g_assert_cmpint (((WmProblem *)audit->problems->pdata[0])->code, ==,
                        WM_ARCHIVE_ERROR_PHOTO_MISSING);
 
       /* It can be worked with: undo goes back into the time before. */
@@ -215,7 +215,7 @@ count (WmDatabase *db, const char *sql, const char *first, const char *second,
   if (third != NULL)
     wm_statement_bind_text (statement, 3, third);
   g_assert_true (wm_statement_next (statement, NULL));
-  return (guint) wm_statement_get_int64 (statement, 0);
+  return (guint)wm_statement_get_int64 (statement, 0);
 }
 
 /* Every field has its column of the right type; every key refers to its table, and

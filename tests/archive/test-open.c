@@ -23,13 +23,13 @@ assert_refused (const char *folder, WmArchiveMode mode, WmArchiveError code)
   g_autoptr (WmArchive) archive = wm_archive_open (folder, mode, &error);
 
   g_assert_null (archive);
-  g_assert_error (error, WM_ARCHIVE_ERROR, (int) code);
+  g_assert_error (error, WM_ARCHIVE_ERROR, (int)code);
 }
 
 static int
 compare_lines (gconstpointer a, gconstpointer b)
 {
-  return strcmp (*(char *const *) a, *(char *const *) b);
+  return strcmp (*(char *const *)a, *(char *const *)b);
 }
 
 /* Names and contents of all files of a folder but the lock, as one text. */
@@ -50,12 +50,12 @@ describe_folder (const char *folder)
       if (g_str_equal (name, "lock"))
         continue;
       if (g_file_get_contents (path, &bytes, &n, NULL))
-        hash = g_compute_checksum_for_data (G_CHECKSUM_SHA256, (guchar *) bytes, n);
+        hash = g_compute_checksum_for_data (G_CHECKSUM_SHA256, (guchar *)bytes, n);
       g_ptr_array_add (lines, g_strdup_printf ("%s %s", name, hash != NULL ? hash : "-"));
     }
   g_ptr_array_sort (lines, compare_lines);
   g_ptr_array_add (lines, NULL);
-  return g_strjoinv ("\n", (char **) lines->pdata);
+  return g_strjoinv ("\n", (char **)lines->pdata);
 }
 
 static void
@@ -134,10 +134,11 @@ test_foreign_folder (Fixture *f, gconstpointer unused)
 static void
 test_foreign_database (Fixture *f, gconstpointer unused)
 {
-  static const char *const sql[]
-      = { "CREATE TABLE song (title TEXT)",
-          "PRAGMA application_id = 1196444487; CREATE TABLE geo (x REAL)",
-          "PRAGMA journal_mode = WAL; CREATE TABLE song (title TEXT)" };
+  static const char *const sql[] = {
+    "CREATE TABLE song (title TEXT)",
+    "PRAGMA application_id = 1196444487; CREATE TABLE geo (x REAL)",
+    "PRAGMA journal_mode = WAL; CREATE TABLE song (title TEXT)"
+  };
 
   for (guint i = 0; i < G_N_ELEMENTS (sql); i++)
     {
@@ -212,9 +213,9 @@ overwrite (const char *path, gsize from, gsize n)
   g_autofree char *noise = g_malloc (n);
 
   for (gsize i = 0; i < n; i++)
-    noise[i] = (char) (i * 37 + 11);
+    noise[i] = (char)(i * 37 + 11);
   g_assert_nonnull (file);
-  fseek (file, (long) from, SEEK_SET);
+  fseek (file, (long)from, SEEK_SET);
   g_assert_cmpuint (fwrite (noise, 1, n, file), ==, n);
   fclose (file);
 }
@@ -241,11 +242,12 @@ test_damaged_header (Fixture *f, gconstpointer unused)
 static void
 test_damaged_schema (Fixture *f, gconstpointer unused)
 {
-  static const char *const sql[]
-      = { "DROP TABLE reminder",
-          "CREATE TRIGGER steal AFTER UPDATE ON person BEGIN DELETE FROM mark; END",
-          "ALTER TABLE person DROP COLUMN phone",
-          "DROP INDEX mark_photo_id; CREATE INDEX mark_photo_id ON mark (check_id)" };
+  static const char *const sql[] = {
+    "DROP TABLE reminder",
+    "CREATE TRIGGER steal AFTER UPDATE ON person BEGIN DELETE FROM mark; END",
+    "ALTER TABLE person DROP COLUMN phone",
+    "DROP INDEX mark_photo_id; CREATE INDEX mark_photo_id ON mark (check_id)"
+  };
   g_autofree char *path = fixture_database (f);
   g_autofree char *whole = NULL;
   gsize n = 0;
@@ -254,7 +256,7 @@ test_damaged_schema (Fixture *f, gconstpointer unused)
   g_assert_true (g_file_get_contents (path, &whole, &n, NULL));
   for (guint i = 0; i < G_N_ELEMENTS (sql); i++)
     {
-      g_file_set_contents (path, whole, (gssize) n, NULL);
+      g_file_set_contents (path, whole, (gssize)n, NULL);
       run_sql (path, sql[i]);
       assert_refused (f->folder, WM_ARCHIVE_EXISTING, WM_ARCHIVE_ERROR_DAMAGED);
       assert_refused (f->folder, WM_ARCHIVE_LOOK, WM_ARCHIVE_ERROR_DAMAGED);
@@ -277,7 +279,7 @@ test_damaged_pages (Fixture *f, gconstpointer unused)
   g_clear_object (&f->archive);
   run_sql (path, "VACUUM"); /* no free pages, whose damage harms nothing */
   g_assert_true (g_file_get_contents (path, &whole, &n, NULL));
-  pages = (guint) (n / 4096);
+  pages = (guint)(n / 4096);
   g_assert_cmpuint (pages, >, 50);
 
   for (guint page = 1; page < pages; page += 5, tried++)
@@ -288,13 +290,13 @@ test_damaged_pages (Fixture *f, gconstpointer unused)
       g_autofree char *now = NULL;
       gsize now_n = 0;
 
-      g_file_set_contents (path, whole, (gssize) n, NULL);
+      g_file_set_contents (path, whole, (gssize)n, NULL);
       overwrite (path, page * 4096, 4096);
       archive = wm_archive_open (f->folder, WM_ARCHIVE_LOOK, &error);
       if (archive != NULL)
         {
-          g_autoptr (GPtrArray) rows = wm_archive_search (
-              archive, "worn", WM_PIECES_ALL, NULL, 0, 100, &error);
+          g_autoptr (GPtrArray) rows =
+              wm_archive_search (archive, "worn", WM_PIECES_ALL, NULL, 0, 100, &error);
 
           if (rows == NULL)
             g_assert_error (error, WM_ARCHIVE_ERROR, WM_ARCHIVE_ERROR_DAMAGED);
@@ -337,7 +339,7 @@ test_damaged_commit (Fixture *f, gconstpointer unused)
   root = sqlite3_column_int (stmt, 0);
   sqlite3_finalize (stmt);
   sqlite3_close (db);
-  overwrite (path, (gsize) (root - 1) * 4096, 4096);
+  overwrite (path, (gsize)(root - 1) * 4096, 4096);
 
   f->archive = wm_archive_open (f->folder, WM_ARCHIVE_EXISTING, &error);
   g_assert_no_error (error);
@@ -362,7 +364,7 @@ test_changed_row (Fixture *f, gconstpointer unused)
   fixture_reopen (f);
   audit = wm_archive_verify (f->archive, NULL, NULL, NULL, NULL);
   g_assert_cmpuint (audit->problems->len, ==, 1);
-  g_assert_nonnull (strstr (((WmProblem *) audit->problems->pdata[0])->text,
+  g_assert_nonnull (strstr (((WmProblem *)audit->problems->pdata[0])->text,
                             "not as the last edit left it"));
 }
 
@@ -478,8 +480,8 @@ static gboolean
 step_down (const char *folder)
 {
   g_autofree char *top = g_path_get_dirname (folder);
-  g_autofree char *command
-      = g_strdup_printf ("chown -R 65534:65534 '%s' && chmod -R a-w '%s'", top, folder);
+  g_autofree char *command =
+      g_strdup_printf ("chown -R 65534:65534 '%s' && chmod -R a-w '%s'", top, folder);
 
   if (geteuid () != 0)
     {

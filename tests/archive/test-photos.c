@@ -49,14 +49,14 @@ test_store_big (Fixture *f, gconstpointer unused)
   GStatBuf after;
 
   g_assert_true (g_file_get_contents (path, &bytes, NULL, NULL));
-  expected = g_compute_checksum_for_data (G_CHECKSUM_SHA256, (guchar *) bytes, n);
-  g_assert_true (wm_archive_store_photo (f->archive, path, "png", NULL, &first,
-                                         &byte_size, NULL));
+  expected = g_compute_checksum_for_data (G_CHECKSUM_SHA256, (guchar *)bytes, n);
+  g_assert_true (
+      wm_archive_store_photo (f->archive, path, "png", NULL, &first, &byte_size, NULL));
   g_assert_cmpstr (first, ==, expected);
   stored = wm_archive_photo_path_for (f->archive, first, "png");
   g_assert_cmpint (g_stat (stored, &before), ==, 0);
-  g_assert_true (wm_archive_store_photo (f->archive, path, "png", NULL, &second,
-                                         &byte_size, NULL));
+  g_assert_true (
+      wm_archive_store_photo (f->archive, path, "png", NULL, &second, &byte_size, NULL));
   g_assert_cmpint (g_stat (stored, &after), ==, 0);
   g_assert_cmpuint (before.st_ino, ==, after.st_ino);
   fixture_assert_sound (f);
@@ -107,8 +107,8 @@ test_path_stays_inside (Fixture *f, gconstpointer unused)
 static void
 test_incoming_is_swept (Fixture *f, gconstpointer unused)
 {
-  g_autofree char *left
-      = g_build_filename (f->folder, "photos", ".incoming-abc123", NULL);
+  g_autofree char *left =
+      g_build_filename (f->folder, "photos", ".incoming-abc123", NULL);
 
   g_file_set_contents (left, "half", 4, NULL);
   fixture_reopen (f);
@@ -187,7 +187,7 @@ static void
 assert_number (Fixture *f, int year, guint running)
 {
   g_autofree char *number = wm_archive_take_number (f->archive, year, NULL);
-  g_autofree char *expected = wm_number_make ((guint) year, running);
+  g_autofree char *expected = wm_number_make ((guint)year, running);
 
   g_assert_cmpstr (number, ==, expected);
 }

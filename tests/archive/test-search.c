@@ -13,8 +13,8 @@ static GPtrArray *
 search (Fixture *f, const char *words)
 {
   g_autoptr (GError) error = NULL;
-  GPtrArray *rows
-      = wm_archive_search (f->archive, words, WM_PIECES_ALL, NULL, 0, 100, &error);
+  GPtrArray *rows =
+      wm_archive_search (f->archive, words, WM_PIECES_ALL, NULL, 0, 100, &error);
 
   g_assert_no_error (error);
   return rows;
@@ -31,7 +31,7 @@ assert_found (Fixture *f, const char *words, const char *number)
       return;
     }
   g_assert_cmpuint (rows->len, ==, 1);
-  g_assert_cmpstr (((WmPieceRow *) rows->pdata[0])->number, ==, number);
+  g_assert_cmpstr (((WmPieceRow *)rows->pdata[0])->number, ==, number);
 }
 
 static WmPiece *
@@ -47,7 +47,7 @@ add_known_piece (Fixture *f)
   g_object_set (stones, "piece-id", fixture_id (piece), "species", "tourmaline", NULL);
   fixture_put (f, "Stones", fixture_id (piece), stones);
   g_object_set (piece, "owner-id", fixture_id (owner), "metal", "au750y", "fineness",
-                (gint64) 750, NULL);
+                (gint64)750, NULL);
   fixture_put (f, "Metal", fixture_id (piece), piece);
   g_object_unref (fixture_add_piece (f, "2026-0152-R", "Brooch"));
   return g_steal_pointer (&piece);
@@ -57,9 +57,10 @@ static void
 test_words (Fixture *f, gconstpointer unused)
 {
   g_autoptr (WmPiece) piece = add_known_piece (f);
-  static const char *const hits[]
-      = { "z", "zoe", "ZOË", "muller", "angstr", "2026-0151", "2026-0151-q", "0151",
-          "151", "20260151", "au750", "750", "tourm", "worn", "claw ring z", "crown" };
+  static const char *const hits[] = { "z",      "zoe",       "ZOË",         "muller",
+                                      "angstr", "2026-0151", "2026-0151-q", "0151",
+                                      "151",    "20260151",  "au750",       "750",
+                                      "tourm",  "worn",      "claw ring z", "crown" };
   static const char *const misses[] = { "oe", "sapphire", "zoe brooch", "2025" };
 
   for (guint i = 0; i < G_N_ELEMENTS (hits); i++)
@@ -109,8 +110,7 @@ test_words_follow_edits (Fixture *f, gconstpointer unused)
   fixture_put (f, "Describe", fixture_id (piece), piece);
   assert_found (f, "crown", NULL);
   assert_found (f, "signet", "2026-0151-Q");
-  g_assert_true (
-      wm_archive_undo (f->archive, fixture_id (piece), NULL, NULL, NULL));
+  g_assert_true (wm_archive_undo (f->archive, fixture_id (piece), NULL, NULL, NULL));
   assert_found (f, "crown", "2026-0151-Q");
   assert_found (f, "signet", NULL);
 
@@ -127,8 +127,8 @@ static void
 test_names_of_trade (Fixture *f, gconstpointer unused)
 {
   g_autoptr (GError) error = NULL;
-  g_autoptr (WmTrade) trade
-      = wm_trade_new_with_shop (g_getenv ("WEARMARK_TABLES"), NULL, &error);
+  g_autoptr (WmTrade) trade =
+      wm_trade_new_with_shop (g_getenv ("WEARMARK_TABLES"), NULL, &error);
   g_autoptr (WmPiece) piece = NULL;
   guint n = 0;
   const WmPieceType *type;
@@ -178,13 +178,13 @@ test_severity (Fixture *f, gconstpointer unused)
   assert_severity (f, 0); /* not looked at: not called sound */
   worn = fixture_add_check (f, visit, "D", 4);
   assert_severity (f, 4); /* but a finding shows at once */
-  g_object_set (worn, "after-severity", (gint64) 1, NULL);
+  g_object_set (worn, "after-severity", (gint64)1, NULL);
   fixture_put (f, "Mended", fixture_id (piece), worn);
   assert_severity (f, 0);
-  g_object_set (visit, "inspected-at-s", (gint64) 1500, "open-reason", "sealed", NULL);
+  g_object_set (visit, "inspected-at-s", (gint64)1500, "open-reason", "sealed", NULL);
   fixture_put (f, "Inspected", fixture_id (piece), visit);
   assert_severity (f, 1); /* called inspected, with a reason for what is open */
-  g_object_set (open, "severity", (gint64) 2, NULL);
+  g_object_set (open, "severity", (gint64)2, NULL);
   fixture_put (f, "Answer", fixture_id (piece), open);
   assert_severity (f, 2);
   later = fixture_add_visit (f, piece, 2000);
@@ -205,7 +205,7 @@ test_lists (Fixture *f, gconstpointer unused)
   g_autoptr (GPtrArray) due = NULL;
   g_autoptr (GPtrArray) all = NULL;
 
-  g_object_set (second_visit, "handed-back-at-s", (gint64) 3000, "next-check-on",
+  g_object_set (second_visit, "handed-back-at-s", (gint64)3000, "next-check-on",
                 "2027-03-01", NULL);
   fixture_put (f, "Hand back", fixture_id (back), second_visit);
 
@@ -226,9 +226,9 @@ test_lists (Fixture *f, gconstpointer unused)
 
   /* Newest take-in first; a piece never taken in counts from when it was written. */
   all = search (f, NULL);
-  g_assert_cmpstr (((WmPieceRow *) all->pdata[0])->number, ==, "2026-0003-X");
-  g_assert_cmpstr (((WmPieceRow *) all->pdata[1])->number, ==, "2026-0002-X");
-  g_assert_cmpstr (((WmPieceRow *) all->pdata[2])->number, ==, "2026-0001-X");
+  g_assert_cmpstr (((WmPieceRow *)all->pdata[0])->number, ==, "2026-0003-X");
+  g_assert_cmpstr (((WmPieceRow *)all->pdata[1])->number, ==, "2026-0002-X");
+  g_assert_cmpstr (((WmPieceRow *)all->pdata[2])->number, ==, "2026-0001-X");
 }
 
 /* More pieces in one second than it has places, and more than are ranked. */
@@ -248,7 +248,7 @@ test_many (Fixture *f, gconstpointer unused)
 
       g_object_set (piece, "number", number, "description", "same", NULL);
       g_object_set (visit, "piece-id", fixture_id (piece), "taken-in-at-s",
-                    (gint64) 1700000000, NULL);
+                    (gint64)1700000000, NULL);
       wm_edit_put (edit, piece);
       wm_edit_put (edit, visit);
     }

@@ -29,8 +29,7 @@ on_committed (GObject *source, GAsyncResult *result, gpointer user_data)
   g_autoptr (GError) error = NULL;
 
   wm_archive_commit_finish (WM_ARCHIVE (source), result, &error);
-  g_ptr_array_add (notes->words,
-                   g_strdup (error == NULL ? "done" : error->message));
+  g_ptr_array_add (notes->words, g_strdup (error == NULL ? "done" : error->message));
   notes->pending--;
 }
 

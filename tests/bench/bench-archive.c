@@ -21,14 +21,14 @@
 static double
 now_s (void)
 {
-  return 1e-6 * (double) g_get_monotonic_time ();
+  return 1e-6 * (double)g_get_monotonic_time ();
 }
 
 static int
 compare_doubles (gconstpointer a, gconstpointer b)
 {
-  double x = *(const double *) a;
-  double y = *(const double *) b;
+  double x = *(const double *)a;
+  double y = *(const double *)b;
 
   return x < y ? -1 : x > y;
 }
@@ -67,7 +67,7 @@ time_sync (int fd, int nth)
   static const char bytes[6 * 4096];
   double start = now_s ();
 
-  if (pwrite (fd, bytes, sizeof bytes, nth * (off_t) sizeof bytes % FILE_BYTES) < 0
+  if (pwrite (fd, bytes, sizeof bytes, nth * (off_t)sizeof bytes % FILE_BYTES) < 0
       || fdatasync (fd) != 0)
     g_error ("the peer's file");
   return now_s () - start;
@@ -102,8 +102,8 @@ measure_commit (const char *folder)
 {
   g_autofree char *archive_folder = g_build_filename (folder, "small", NULL);
   g_autofree char *file = g_build_filename (folder, "peer", NULL);
-  g_autoptr (WmArchive) archive
-      = wm_archive_open (archive_folder, WM_ARCHIVE_CREATE, NULL);
+  g_autoptr (WmArchive) archive =
+      wm_archive_open (archive_folder, WM_ARCHIVE_CREATE, NULL);
   g_autoptr (WmMark) mark = put_first_mark (archive);
   g_autoptr (GArray) ours = g_array_new (FALSE, FALSE, sizeof (double));
   g_autoptr (GArray) peer = g_array_new (FALSE, FALSE, sizeof (double));
@@ -193,8 +193,8 @@ measure_search (Search *search)
     for (const char *end = g_utf8_next_char (bench_words[i]);;
          end = g_utf8_next_char (end))
       {
-        g_autofree char *prefix
-            = g_strndup (bench_words[i], (gsize) (end - bench_words[i]));
+        g_autofree char *prefix =
+            g_strndup (bench_words[i], (gsize)(end - bench_words[i]));
         double ours_s;
         double peer_s;
 
@@ -263,7 +263,7 @@ hash_peer (gpointer path)
 
   EVP_DigestInit_ex (context, EVP_sha256 (), NULL);
   while ((n = read (fd, chunk, sizeof chunk)) > 0)
-    EVP_DigestUpdate (context, chunk, (size_t) n);
+    EVP_DigestUpdate (context, chunk, (size_t)n);
   EVP_DigestFinal_ex (context, digest, NULL);
   EVP_MD_CTX_free (context);
   close (fd);

@@ -19,6 +19,6 @@ main (int argc, char *argv[])
   archive = wm_archive_open (argv[1], WM_ARCHIVE_CREATE, &error);
   if (archive == NULL)
     g_error ("%s", error->message);
-  bench_fill (archive, (guint) atoi (argv[2]));
+  bench_fill (archive, (guint)atoi (argv[2]));
   return 0;
 }

@@ -12,14 +12,14 @@ bench_cpu_s (void)
   struct rusage usage;
 
   getrusage (RUSAGE_SELF, &usage);
-  return (double) (usage.ru_utime.tv_sec + usage.ru_stime.tv_sec)
-         + 1e-6 * (double) (usage.ru_utime.tv_usec + usage.ru_stime.tv_usec);
+  return (double)(usage.ru_utime.tv_sec + usage.ru_stime.tv_sec)
+         + 1e-6 * (double)(usage.ru_utime.tv_usec + usage.ru_stime.tv_usec);
 }
 
 static double
 now_s (gboolean wall)
 {
-  return wall ? 1e-6 * (double) g_get_monotonic_time () : bench_cpu_s ();
+  return wall ? 1e-6 * (double)g_get_monotonic_time () : bench_cpu_s ();
 }
 
 static double

@@ -20,8 +20,8 @@ on_activate (GtkApplication *application, gpointer unused)
 int
 main (int argc, char *argv[])
 {
-  g_autoptr (AdwApplication) application
-      = adw_application_new ("org.wearmark.Empty", G_APPLICATION_NON_UNIQUE);
+  g_autoptr (AdwApplication) application =
+      adw_application_new ("org.wearmark.Empty", G_APPLICATION_NON_UNIQUE);
 
   g_signal_connect (application, "activate", G_CALLBACK (on_activate), NULL);
   return g_application_run (G_APPLICATION (application), argc, argv);

@@ -12,33 +12,35 @@
 #define FIRST_S 1480032000
 #define YEARS_S (10.0 * 365.25 * 86400)
 
-static const char *const first_names[]
-    = { "Agnes", "Bruno",  "Clara", "Dario", "Edda",  "Fritz", "Greta",  "Hanno",
-        "Ilse",  "Jonas",  "Karin", "Leif",  "Maren", "Nils",  "Orla",   "Pavel",
-        "Quinn", "Rosa",   "Sigrid", "Theo", "Uta",   "Vera",  "Wilma",  "Xenia",
-        "Yorick", "Zoë" };
-static const char *const last_names[]
-    = { "Abelwind",  "Birkenhall", "Carrowmoor", "Dornfels",  "Eschbach", "Fallmerayn",
-        "Grünwiese", "Hollins",    "Irrgang",    "Jasperkamp", "Kranzler", "Lindqvaal",
-        "Millrace",  "Nollfuss",   "Ostermoor",  "Pellwick",  "Quistrup", "Rautenberg",
-        "Sternhold", "Tannwald",   "Uhlenbrock", "Vossberg",  "Winterbourne" };
-static const char *const types[] = { "ring_claw", "bangle", "brooch", "earrings",
+static const char *const first_names[] = {
+  "Agnes",  "Bruno", "Clara", "Dario", "Edda",  "Fritz", "Greta",  "Hanno", "Ilse",
+  "Jonas",  "Karin", "Leif",  "Maren", "Nils",  "Orla",  "Pavel",  "Quinn", "Rosa",
+  "Sigrid", "Theo",  "Uta",   "Vera",  "Wilma", "Xenia", "Yorick", "Zoë"
+};
+static const char *const last_names[] = {
+  "Abelwind",  "Birkenhall", "Carrowmoor", "Dornfels",   "Eschbach",    "Fallmerayn",
+  "Grünwiese", "Hollins",    "Irrgang",    "Jasperkamp", "Kranzler",    "Lindqvaal",
+  "Millrace",  "Nollfuss",   "Ostermoor",  "Pellwick",   "Quistrup",    "Rautenberg",
+  "Sternhold", "Tannwald",   "Uhlenbrock", "Vossberg",   "Winterbourne"
+};
+static const char *const types[] = { "ring_claw",     "bangle", "brooch", "earrings",
                                      "pendant_chain", "strand", "locket" };
 static const char *const metals[] = { "au750y", "au585y", "au750w", "ag925", "pt950" };
-static const char *const stones[] = { "sapphire", "diamond", "ruby", "emerald", "pearl",
-                                      "opal", "garnet", "topaz" };
-static const char *const things[]
-    = { "high crown", "open back", "twisted shank", "hidden clasp", "engraved edge",
-        "old sizing seam", "milled rim", "hollow links", "safety chain", "split band" };
-static const char *const faults[]
-    = { "Worn claws", "Loose stone", "Thin shank", "Cracked seam", "Worn end ring",
-        "Bent pin", "Weak catch", "Stretched links" };
+static const char *const stones[] = { "sapphire", "diamond", "ruby",   "emerald",
+                                      "pearl",    "opal",    "garnet", "topaz" };
+static const char *const things[] = { "high crown",   "open back",     "twisted shank",
+                                      "hidden clasp", "engraved edge", "old sizing seam",
+                                      "milled rim",   "hollow links",  "safety chain",
+                                      "split band" };
+static const char *const faults[] = { "Worn claws",   "Loose stone",    "Thin shank",
+                                      "Cracked seam", "Worn end ring",  "Bent pin",
+                                      "Weak catch",   "Stretched links" };
 
-const char *const bench_words[]
-    = { "agnes",  "carrowmoor", "zoë",     "grünwiese", "winterbourne", "ring",
-        "bangle", "sapphire",   "diamond", "worn",      "claws",        "twisted",
-        "2023",   "0151",       "au750y",  "emerald",   "quistrup",     "locket",
-        NULL };
+const char *const bench_words[] = { "agnes",        "carrowmoor", "zoë",    "grünwiese",
+                                    "winterbourne", "ring",       "bangle", "sapphire",
+                                    "diamond",      "worn",       "claws",  "twisted",
+                                    "2023",         "0151",       "au750y", "emerald",
+                                    "quistrup",     "locket",     NULL };
 
 #define PICK(rand, list) (list)[g_rand_int_range (rand, 0, G_N_ELEMENTS (list))]
 
@@ -46,8 +48,8 @@ static WmPerson *
 make_owner (GRand *rand)
 {
   WmPerson *owner = wm_person_new ();
-  g_autofree char *name
-      = g_strdup_printf ("%s %s", PICK (rand, first_names), PICK (rand, last_names));
+  g_autofree char *name =
+      g_strdup_printf ("%s %s", PICK (rand, first_names), PICK (rand, last_names));
 
   g_object_set (owner, "role", WM_ROLE_OWNER, "name", name, "language", "en", NULL);
   return owner;
@@ -57,7 +59,7 @@ static void
 put_visit (WmEdit *edit, WmPiece *piece, GRand *rand, gboolean is_last)
 {
   g_autoptr (WmVisit) visit = wm_visit_new ();
-  gint64 in_s = FIRST_S + (gint64) (g_rand_double (rand) * YEARS_S);
+  gint64 in_s = FIRST_S + (gint64)(g_rand_double (rand) * YEARS_S);
 
   g_object_set (visit, "piece-id", wm_record_get_id (WM_RECORD (piece)), "moment",
                 WM_MOMENT_HAND_BACK, "taken-in-at-s", in_s, NULL);
@@ -91,7 +93,7 @@ put_piece (WmEdit *edit, guint nth, const WmId *owner_id, GRand *rand)
   g_object_set (piece, "number", number, "type", PICK (rand, types), "metal", metal,
                 "description", description, "owner-id", owner_id, NULL);
   g_object_set (group, "piece-id", wm_record_get_id (WM_RECORD (piece)), "species", stone,
-                "count", (gint64) 1 + nth % 20, NULL);
+                "count", (gint64)1 + nth % 20, NULL);
   wm_edit_put (edit, piece);
   wm_edit_put (edit, group);
   if (nth % 3 == 0)

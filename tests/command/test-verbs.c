@@ -38,8 +38,8 @@ call (Fixture *f, ...)
 {
   g_autoptr (GPtrArray) argv = g_ptr_array_new ();
   g_auto (GStrv) env = g_get_environ ();
-  g_autofree char *program
-      = g_build_filename (g_getenv ("WM_BUILD_DIR"), "src", "wearmark", NULL);
+  g_autofree char *program =
+      g_build_filename (g_getenv ("WM_BUILD_DIR"), "src", "wearmark", NULL);
   g_autoptr (GError) error = NULL;
   Run run = { 0 };
   int status = 0;
@@ -56,10 +56,10 @@ call (Fixture *f, ...)
     }
   va_start (words, f);
   while ((word = va_arg (words, const char *)) != NULL)
-    g_ptr_array_add (argv, (gpointer) word);
+    g_ptr_array_add (argv, (gpointer)word);
   va_end (words);
   g_ptr_array_add (argv, NULL);
-  g_spawn_sync (NULL, (char **) argv->pdata, env, G_SPAWN_DEFAULT, NULL, NULL, &run.out,
+  g_spawn_sync (NULL, (char **)argv->pdata, env, G_SPAWN_DEFAULT, NULL, NULL, &run.out,
                 &run.err, &status, &error);
   g_assert_no_error (error);
   g_assert_true (WIFEXITED (status));
@@ -111,14 +111,14 @@ write_jpeg (Fixture *f, const char *name, int width, int height)
   for (int y = 0; y < height; y++)
     for (int x = 0; x < width; x++)
       {
-        guint8 *pixel = pixels->data + (gsize) y * pixels->stride + 4 * (gsize) x;
+        guint8 *pixel = pixels->data + (gsize)y * pixels->stride + 4 * (gsize)x;
 
         pixel[0] = pixel[1] = pixel[2] = (x / 40 + y / 40) % 2 == 0 ? 60 : 190;
         pixel[3] = 255;
       }
   bytes = wm_jpeg_encode (pixels, 90, NULL);
   data = g_bytes_get_data (bytes, &n);
-  g_assert_true (g_file_set_contents (path, data, (gssize) n, NULL));
+  g_assert_true (g_file_set_contents (path, data, (gssize)n, NULL));
   return path;
 }
 
@@ -135,7 +135,7 @@ get_object (const Run *run)
 static void
 test_help (void)
 {
-  static const char *const verbs[] = { "sample", "pieces", "show",    "report", "picture",
+  static const char *const verbs[] = { "sample", "pieces", "show",  "report",  "picture",
                                        "verify", "photo",  "align", "measure", "reckon" };
   g_auto (Run) help = call (NULL, "--help", NULL);
   g_auto (Run) version = call (NULL, "--version", NULL);
@@ -161,7 +161,7 @@ test_wrong_usage (void)
   g_auto (Run) too_many = call (NULL, "verify", "x", NULL);
   g_auto (Run) no_output = call (NULL, "picture", "2026-0151-Q", "--photo", "1", NULL);
   g_auto (Run) not_utf8 = call (NULL, "\xff\xfe", NULL);
-  const Run *all[] = { &no_verb, &no_option, &no_value, &flag_value,
+  const Run *all[] = { &no_verb, &no_option, &no_value,  &flag_value,
                        &too_few, &too_many,  &no_output, &not_utf8 };
 
   for (guint i = 0; i < G_N_ELEMENTS (all); i++)
@@ -276,9 +276,9 @@ test_verify (Fixture *f, gconstpointer unused)
   assert_code (&broken, 1);
   problems = json_object_get_array_member (get_object (&broken), "problems");
   g_assert_cmpuint (json_array_get_length (problems), ==, 1);
-  g_assert_cmpstr (json_object_get_string_member (
-                       json_array_get_object_element (problems, 0), "code"),
-                   ==, "photo-missing");
+  g_assert_cmpstr (
+      json_object_get_string_member (json_array_get_object_element (problems, 0), "code"),
+      ==, "photo-missing");
 }
 
 /* ---- photos ------------------------------------------------------------- */
@@ -286,9 +286,9 @@ test_verify (Fixture *f, gconstpointer unused)
 static void
 test_photo (Fixture *f, gconstpointer unused)
 {
-  static const char *const keys[]
-      = { "format", "width", "height", "orientation", "focus", "clipped_bright",
-          "clipped_dark", "verdict", "reasons" };
+  static const char *const keys[] = { "format",       "width",   "height",
+                                      "orientation",  "focus",   "clipped_bright",
+                                      "clipped_dark", "verdict", "reasons" };
   g_autofree char *path = write_jpeg (f, "- a\n.jpg", 1600, 1000);
   g_autofree char *png = fixture_path (f, "upright.png");
   g_autofree char *empty = fixture_path (f, "empty.jpg");
@@ -343,13 +343,14 @@ test_picture (Fixture *f, gconstpointer unused)
 
   run = call (f, "picture", "2026-0151-Q", "--photo", "1", "-o", png, NULL);
   assert_code (&run, 0);
-  if (g_spawn_sync (NULL, (char **) argv, NULL, G_SPAWN_SEARCH_PATH, NULL, NULL, &facts,
+  if (g_spawn_sync (NULL, (char **)argv, NULL, G_SPAWN_SEARCH_PATH, NULL, NULL, &facts,
                     NULL, NULL, NULL))
     {
-      static const char *const wanted[]
-          = { "2026-0151-Q", "From above", "Worn claw", "2023-11-14", "Wearmark",
-              /* 20 mm over 400 px is 20 px a mm: 20000 a metre. */
-              "20000x20000 pixels/meter", "800 x 600" };
+      static const char *const wanted[] = {
+        "2026-0151-Q", "From above", "Worn claw", "2023-11-14", "Wearmark",
+        /* 20 mm over 400 px is 20 px a mm: 20000 a metre. */
+        "20000x20000 pixels/meter", "800 x 600"
+      };
 
       for (guint i = 0; i < G_N_ELEMENTS (wanted); i++)
         {
@@ -386,7 +387,8 @@ static const char pieces_json[] =
 static char *
 sample_path (const char *name)
 {
-  return g_build_filename (g_getenv ("WM_SOURCE_DIR"), "sample-pieces", "photos", name, NULL);
+  return g_build_filename (g_getenv ("WM_SOURCE_DIR"), "sample-pieces", "photos", name,
+                           NULL);
 }
 
 /* Where a named place of the scene falls on a sample photo: POV-Ray's own camera. */
@@ -411,8 +413,8 @@ read_truth (const char *name, const char *place)
 static void
 test_align (void)
 {
-  static const char *const places[]
-      = { "garnet_5", "garnet_6", "hinge", "horn_left", "horn_right" };
+  static const char *const places[] = { "garnet_5", "garnet_6", "hinge", "horn_left",
+                                        "horn_right" };
   g_autofree char *before = sample_path ("brooch/before-back.jpg");
   g_autofree char *after = sample_path ("brooch/after-back.jpg");
   g_autofree char *other = sample_path ("strand/after-whole.jpg");
@@ -486,12 +488,12 @@ test_sample (Fixture *f, gconstpointer unused)
   g_assert_cmpint (piece->declared_minor, ==, 420000);
   visits =
       wm_archive_list (f->archive, WM_KIND_VISIT, "piece_id", fixture_id (piece), NULL);
-  g_assert_cmpint (((WmVisit *) visits->pdata[0])->taken_in_at_s, ==, 1763887920);
-  g_assert_cmpint (((WmVisit *) visits->pdata[0])->mass_in_mg, ==, 5840);
+  g_assert_cmpint (((WmVisit *)visits->pdata[0])->taken_in_at_s, ==, 1763887920);
+  g_assert_cmpint (((WmVisit *)visits->pdata[0])->mass_in_mg, ==, 5840);
   marks = wm_archive_list_of_visit (f->archive, WM_KIND_MARK,
                                     fixture_id (visits->pdata[0]), NULL);
   g_assert_cmpuint (marks->len, ==, 1);
-  g_assert_cmpstr (((WmMark *) marks->pdata[0])->points, ==, "10.5,20");
+  g_assert_cmpstr (((WmMark *)marks->pdata[0])->points, ==, "10.5,20");
   measured = wm_archive_list_of_visit (f->archive, WM_KIND_MEASUREMENT,
                                        fixture_id (visits->pdata[0]), NULL);
   g_assert_cmpuint (measured->len, ==, 2);

@@ -8,8 +8,8 @@ static void
 test_every_type (void)
 {
   g_autoptr (GError) error = NULL;
-  g_autoptr (WmTrade) trade = wm_trade_new_with_shop (g_getenv ("WEARMARK_TABLES"), NULL,
-                                                      &error);
+  g_autoptr (WmTrade) trade =
+      wm_trade_new_with_shop (g_getenv ("WEARMARK_TABLES"), NULL, &error);
   const WmPieceType *const *types;
   WmId visit_id = wm_id_new ();
   guint n_types = 0;
@@ -45,8 +45,8 @@ test_every_type (void)
 static void
 test_unknown_type (void)
 {
-  g_autoptr (WmTrade) trade
-      = wm_trade_new_with_shop (g_getenv ("WEARMARK_TABLES"), NULL, NULL);
+  g_autoptr (WmTrade) trade =
+      wm_trade_new_with_shop (g_getenv ("WEARMARK_TABLES"), NULL, NULL);
   WmId visit_id = wm_id_new ();
   g_autoptr (GPtrArray) none = wm_make_checks (trade, "snow-globe", &visit_id);
   g_autoptr (GPtrArray) nothing = wm_make_checks (trade, NULL, &visit_id);

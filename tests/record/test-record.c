@@ -52,9 +52,10 @@ test_id_order (void)
 static void
 test_id_refuses (void)
 {
-  static const char *const wrong[]
-      = { "", "017f22e2-79b0-7cc3-98c4-dc0c0c07398", "017f22e279b07cc398c4dc0c0c07398f",
-          "017f22e2-79b0-7cc3-98c4-dc0c0c07398g", "017f22e2-79b0-7cc3-98c4-dc0c0c07398ff" };
+  static const char *const wrong[] = { "", "017f22e2-79b0-7cc3-98c4-dc0c0c07398",
+                                       "017f22e279b07cc398c4dc0c0c07398f",
+                                       "017f22e2-79b0-7cc3-98c4-dc0c0c07398g",
+                                       "017f22e2-79b0-7cc3-98c4-dc0c0c07398ff" };
   WmId id = WM_ID_NONE;
 
   g_assert_false (wm_id_from_string (NULL, &id));
@@ -76,23 +77,23 @@ fill (WmRecord *record)
       switch (info->fields[i].type)
         {
         case WM_FIELD_TEXT:
-          *(char **) member = g_strdup_printf ("text %u", i);
+          *(char **)member = g_strdup_printf ("text %u", i);
           break;
         case WM_FIELD_DATE:
-          *(char **) member = g_strdup ("2026-11-25");
+          *(char **)member = g_strdup ("2026-11-25");
           break;
         case WM_FIELD_INT:
         case WM_FIELD_NUMBER:
-          *(gint64 *) member = 1000 + i;
+          *(gint64 *)member = 1000 + i;
           break;
         case WM_FIELD_REAL:
-          *(double *) member = 0.25 + i;
+          *(double *)member = 0.25 + i;
           break;
         case WM_FIELD_FLAG:
-          *(gboolean *) member = TRUE;
+          *(gboolean *)member = TRUE;
           break;
         case WM_FIELD_KEY:
-          *(WmId *) member = wm_id_new ();
+          *(WmId *)member = wm_id_new ();
           break;
         }
     }
@@ -123,16 +124,17 @@ test_kinds_copy (void)
           gpointer to = wm_record_get_member (other, &info->fields[i]);
 
           g_assert_true (wm_record_equal (other, empty));
-          if (info->fields[i].type == WM_FIELD_TEXT || info->fields[i].type == WM_FIELD_DATE)
-            *(char **) to = g_strdup ("x");
+          if (info->fields[i].type == WM_FIELD_TEXT
+              || info->fields[i].type == WM_FIELD_DATE)
+            *(char **)to = g_strdup ("x");
           else if (info->fields[i].type == WM_FIELD_KEY)
-            *(WmId *) to = wm_id_new ();
+            *(WmId *)to = wm_id_new ();
           else if (info->fields[i].type == WM_FIELD_REAL)
-            *(double *) to = 1.5;
+            *(double *)to = 1.5;
           else if (info->fields[i].type == WM_FIELD_FLAG)
-            *(gboolean *) to = TRUE;
+            *(gboolean *)to = TRUE;
           else
-            *(gint64 *) to = 7;
+            *(gint64 *)to = 7;
           g_assert_false (wm_record_equal (other, empty));
         }
     }
@@ -179,8 +181,8 @@ test_points (void)
   WmPoint points[] = { { 812.5, 300 }, { 0, 0.126 }, { -0.001, 1e6 } };
   g_autofree char *text = wm_points_format (points, G_N_ELEMENTS (points));
   g_autoptr (GArray) read = wm_points_parse (text);
-  static const char *const wrong[]
-      = { "", " ", "1", "1,", "1,2,3", "1 2", "nan,1", "1,inf", "1,2;3,4", "a,b" };
+  static const char *const wrong[] = { "",    " ",     "1",     "1,",      "1,2,3",
+                                       "1 2", "nan,1", "1,inf", "1,2;3,4", "a,b" };
 
   g_assert_cmpstr (text, ==, "812.5,300 0,0.13 0,1000000");
   g_assert_cmpuint (read->len, ==, 3);

@@ -17,8 +17,8 @@
 void
 fixture_put (Fixture *f, gpointer record)
 {
-  g_autoptr (WmEdit) edit
-      = wm_edit_new ("Test", wm_record_get_id (WM_RECORD (f->piece)), NULL);
+  g_autoptr (WmEdit) edit =
+      wm_edit_new ("Test", wm_record_get_id (WM_RECORD (f->piece)), NULL);
   g_autoptr (GError) error = NULL;
 
   wm_edit_put (edit, record);
@@ -54,7 +54,7 @@ write_photo (Fixture *f, const char *name, double shade)
   jpeg = wm_jpeg_encode (pixels, 90, &error);
   g_assert_no_error (error);
   data = g_bytes_get_data (jpeg, &size);
-  g_assert_true (g_file_set_contents (path, data, (gssize) size, NULL));
+  g_assert_true (g_file_set_contents (path, data, (gssize)size, NULL));
   return path;
 }
 
@@ -71,8 +71,8 @@ add_photo (Fixture *f, const char *name, const char *moment, double shade)
   g_assert_no_error (error);
   g_object_set (photo, "visit-id", wm_record_get_id (WM_RECORD (f->visit)), "moment",
                 moment, "sha256", sha256, "format", "jpeg", "byte-size", size, "width",
-                (gint64) WIDTH, "height", (gint64) HEIGHT, "orientation", (gint64) 1,
-                "taken-at-s", (gint64) 1795680000, "scale-x1", 100.0, "scale-y1", 1100.0,
+                (gint64)WIDTH, "height", (gint64)HEIGHT, "orientation", (gint64)1,
+                "taken-at-s", (gint64)1795680000, "scale-x1", 100.0, "scale-y1", 1100.0,
                 "scale-x2", 1700.0, "scale-y2", 1100.0, "scale-mm", 40.0, NULL);
   fixture_put (f, photo);
   return photo;
@@ -91,19 +91,18 @@ add_people_and_piece (Fixture *f)
                 "0170 555 019", "note", "pays late", NULL);
   g_object_set (f->piece, "number", "2026-0007-X", "type", "ring_claw", "owner-id",
                 wm_record_get_id (WM_RECORD (f->owner)), "metal", "au750y", "fineness",
-                (gint64) 750, "unlike", "a K scratched inside the band", "shop-note",
+                (gint64)750, "unlike", "a K scratched inside the band", "shop-note",
                 "check his credit", NULL);
   g_object_set (f->visit, "piece-id", wm_record_get_id (WM_RECORD (f->piece)),
-                "taken-in-at-s", (gint64) 1795680000, "wishes", "It catches on wool.",
-                "mass-in-mg", (gint64) 4210, "shop-note", "hurry", NULL);
+                "taken-in-at-s", (gint64)1795680000, "wishes", "It catches on wool.",
+                "mass-in-mg", (gint64)4210, "shop-note", "hurry", NULL);
 
   edit = wm_edit_new ("Take in", wm_record_get_id (WM_RECORD (f->piece)), NULL);
   wm_edit_put (edit, f->owner);
   wm_edit_put (edit, f->piece);
   wm_edit_put (edit, f->visit);
-  g_assert_true (
-      wm_archive_put_setting (f->archive, edit, WM_SETTING_SHOP_NAME, "Ostrey Lane Bench",
-                              &error));
+  g_assert_true (wm_archive_put_setting (f->archive, edit, WM_SETTING_SHOP_NAME,
+                                         "Ostrey Lane Bench", &error));
   wm_archive_commit (f->archive, edit, &error);
   g_assert_no_error (error);
 }
@@ -115,16 +114,16 @@ add_finding (Fixture *f, guint index, gint64 number, WmSeverity severity,
   WmCheck *check = g_ptr_array_index (f->checks, index);
   WmPhoto *photos[] = { f->before, f->after };
 
-  g_object_set (check, "number", number, "severity", (gint64) severity, "after-severity",
-                (gint64) WM_SEVERITY_SOUND, NULL);
+  g_object_set (check, "number", number, "severity", (gint64)severity, "after-severity",
+                (gint64)WM_SEVERITY_SOUND, NULL);
   fixture_put (f, check);
   for (int i = 0; i < 2; i++)
     {
       g_autoptr (WmMark) mark = wm_mark_new ();
 
-      g_object_set (mark, "photo-id", wm_record_get_id (WM_RECORD (photos[i])), "check-id",
-                    wm_record_get_id (WM_RECORD (check)), "shape", WM_MARK_SPOT, "points",
-                    points, "confirmed", TRUE, NULL);
+      g_object_set (mark, "photo-id", wm_record_get_id (WM_RECORD (photos[i])),
+                    "check-id", wm_record_get_id (WM_RECORD (check)), "shape",
+                    WM_MARK_SPOT, "points", points, "confirmed", TRUE, NULL);
       fixture_put (f, mark);
     }
 }
@@ -147,14 +146,15 @@ fixture_set_up (Fixture *f, gconstpointer unused)
   add_people_and_piece (f);
   f->before = add_photo (f, "before.jpg", WM_PHOTO_BEFORE, 0.4);
   f->after = add_photo (f, "after.jpg", WM_PHOTO_AFTER, 0.45);
-  f->checks = wm_make_checks (f->trade, "ring_claw", wm_record_get_id (WM_RECORD (f->visit)));
+  f->checks =
+      wm_make_checks (f->trade, "ring_claw", wm_record_get_id (WM_RECORD (f->visit)));
   g_assert_cmpuint (f->checks->len, >, 7);
   for (guint i = 0; i < f->checks->len; i++)
     {
       /* All but the last two are looked at and sound. */
       if (i + 2 < f->checks->len)
         g_object_set (g_ptr_array_index (f->checks, i), "severity",
-                      (gint64) WM_SEVERITY_SOUND, NULL);
+                      (gint64)WM_SEVERITY_SOUND, NULL);
       fixture_put (f, g_ptr_array_index (f->checks, i));
     }
   add_finding (f, 0, 1, WM_SEVERITY_WATCH, "1200,400");
@@ -204,7 +204,7 @@ fixture_run (const char *const *argv)
   char *output = NULL;
   int status = -1;
 
-  g_spawn_sync (NULL, (char **) argv, NULL, G_SPAWN_SEARCH_PATH, NULL, NULL, &output,
+  g_spawn_sync (NULL, (char **)argv, NULL, G_SPAWN_SEARCH_PATH, NULL, NULL, &output,
                 &errors, &status, &error);
   g_assert_no_error (error);
   if (status != 0)

@@ -27,7 +27,7 @@ set_up (Fixture *f, gconstpointer endian)
 {
   g_autofree char *po_path = NULL;
   g_autofree char *mo_path = NULL;
-  g_autofree char *order = g_strdup_printf ("--endianness=%s", (const char *) endian);
+  g_autofree char *order = g_strdup_printf ("--endianness=%s", (const char *)endian);
   g_autoptr (GError) error = NULL;
   char *contents;
   gsize size;
@@ -41,7 +41,7 @@ set_up (Fixture *f, gconstpointer endian)
   {
     const char *argv[] = { "msgfmt", order, "-o", mo_path, po_path, NULL };
 
-    g_assert_true (g_spawn_sync (NULL, (char **) argv, NULL, G_SPAWN_SEARCH_PATH, NULL,
+    g_assert_true (g_spawn_sync (NULL, (char **)argv, NULL, G_SPAWN_SEARCH_PATH, NULL,
                                  NULL, NULL, NULL, &status, NULL));
   }
   g_assert_cmpint (status, ==, 0);

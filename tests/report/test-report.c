@@ -15,9 +15,8 @@ make_report (Fixture *f, WmReportSize size, WmPaper paper)
 {
   g_autoptr (GError) error = NULL;
   WmReportOptions options = { .paper = paper, .size = size };
-  WmReport *report = wm_report_new (f->archive, f->trade,
-                                    wm_record_get_id (WM_RECORD (f->visit)), &options,
-                                    &error);
+  WmReport *report = wm_report_new (
+      f->archive, f->trade, wm_record_get_id (WM_RECORD (f->visit)), &options, &error);
 
   g_assert_no_error (error);
   return report;
@@ -43,7 +42,8 @@ read_text (const char *path)
   return fixture_run (argv);
 }
 
-/* ISO 32000 structure, as qpdf sees it; sizes of ISO 216 A4 and ANSI Letter, in points. */
+/* ISO 32000 structure, as qpdf sees it; sizes of ISO 216 A4 and ANSI Letter, in points.
+ */
 static void
 test_sound_pdf (Fixture *f, gconstpointer unused)
 {
@@ -81,12 +81,18 @@ test_tells_the_record (Fixture *f, gconstpointer unused)
   g_autofree char *path = write_pdf (f, WM_REPORT_PRINT, WM_PAPER_A4);
   g_autofree char *text = read_text (path);
   g_autoptr (WmLanguage) english = wm_language_new ("en");
-  static const char *const there[]
-      = { "Ostrey Lane Bench", "2026-0007-X", "Ludo Brandis", "It catches on wool.",
-          "a K scratched inside the band", "4.21", "(750)", "Before and after",
-          "do not wear", "Page 1 of" };
-  static const char *const not_there[]
-      = { "pays late", "check his credit", "hurry", "0170 555 019" };
+  static const char *const there[] = { "Ostrey Lane Bench",
+                                       "2026-0007-X",
+                                       "Ludo Brandis",
+                                       "It catches on wool.",
+                                       "a K scratched inside the band",
+                                       "4.21",
+                                       "(750)",
+                                       "Before and after",
+                                       "do not wear",
+                                       "Page 1 of" };
+  static const char *const not_there[] = { "pays late", "check his credit", "hurry",
+                                           "0170 555 019" };
   guint open = 0;
 
   for (guint i = 0; i < G_N_ELEMENTS (there); i++)
@@ -124,8 +130,8 @@ test_photos (Fixture *f, gconstpointer unused)
   g_autofree char *mailed = NULL;
   guint whole = 0;
   guint parts = 0;
-  g_autoptr (GHashTable) objects = g_hash_table_new_full (g_str_hash, g_str_equal, g_free,
-                                                          NULL);
+  g_autoptr (GHashTable) objects =
+      g_hash_table_new_full (g_str_hash, g_str_equal, g_free, NULL);
   g_auto (GStrv) lines = g_strsplit (printed, "\n", -1);
 
   for (guint i = 2; lines[i] != NULL && *lines[i] != '\0'; i++)
@@ -135,8 +141,8 @@ test_photos (Fixture *f, gconstpointer unused)
       char enc[16];
       int object;
 
-      g_assert_cmpint (sscanf (lines[i], "%*d %*d %*s %d %d %*s %*d %*d %15s %*s %d", &width,
-                               &height, enc, &object),
+      g_assert_cmpint (sscanf (lines[i], "%*d %*d %*s %d %d %*s %*d %*d %15s %*s %d",
+                               &width, &height, enc, &object),
                        ==, 4);
       g_assert_cmpstr (enc, ==, "jpeg");
       g_assert_cmpint (width, ==, 1800);
@@ -187,8 +193,8 @@ draw_page (WmReport *report, guint page, double scale)
 
   wm_report_get_page_size_mm (report, &width, &height);
   surface = cairo_image_surface_create (CAIRO_FORMAT_RGB24,
-                                        (int) (width * WM_POINTS_PER_MM * scale),
-                                        (int) (height * WM_POINTS_PER_MM * scale));
+                                        (int)(width * WM_POINTS_PER_MM * scale),
+                                        (int)(height * WM_POINTS_PER_MM * scale));
   cr = cairo_create (surface);
   cairo_set_source_rgb (cr, 1, 1, 1);
   cairo_paint (cr);
@@ -203,10 +209,10 @@ static guint32
 get_pixel (cairo_surface_t *surface, double x_mm, double y_mm, double scale)
 {
   const guint8 *data = cairo_image_surface_get_data (surface);
-  int x = (int) (x_mm * WM_POINTS_PER_MM * scale);
-  int y = (int) (y_mm * WM_POINTS_PER_MM * scale);
+  int x = (int)(x_mm * WM_POINTS_PER_MM * scale);
+  int y = (int)(y_mm * WM_POINTS_PER_MM * scale);
 
-  return *(const guint32 *) (data + y * cairo_image_surface_get_stride (surface) + 4 * x)
+  return *(const guint32 *)(data + y * cairo_image_surface_get_stride (surface) + 4 * x)
          & 0xffffff;
 }
 
@@ -283,8 +289,8 @@ test_unknown_visit (Fixture *f, gconstpointer unused)
   g_assert_error (error, WM_ARCHIVE_ERROR, WM_ARCHIVE_ERROR_NOT_FOUND);
 }
 
-#define ADD(path, test) \
-  g_test_add ("/report/report/" path, Fixture, NULL, fixture_set_up, test, \
+#define ADD(path, test)                                                                  \
+  g_test_add ("/report/report/" path, Fixture, NULL, fixture_set_up, test,               \
               fixture_tear_down)
 
 int

@@ -50,7 +50,8 @@ test_money (void)
     { 72252, "KWD", "72.252\u00a0KWD" },
     { -5, "EUR", "\u22120.05\u00a0EUR" },
     { 100, NULL, "1.00" },
-    { G_MININT64 + 1, "EUR", "\u221292\u202f233\u202f720\u202f368\u202f547\u202f758.07\u00a0EUR" },
+    { G_MININT64 + 1, "EUR",
+      "\u221292\u202f233\u202f720\u202f368\u202f547\u202f758.07\u00a0EUR" },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
@@ -83,11 +84,11 @@ static void
 test_severities (void)
 {
   g_autoptr (WmLanguage) english = wm_language_new ("en");
-  static const char *const words[]
-      = { "not looked at", "sound", "watch", "repair", "do not wear", "no such part" };
+  static const char *const words[] = { "not looked at", "sound",       "watch",
+                                       "repair",        "do not wear", "no such part" };
 
   for (guint i = 0; i < G_N_ELEMENTS (words); i++)
-    g_assert_cmpstr (wm_words_severity (english, (WmSeverity) i), ==, words[i]);
+    g_assert_cmpstr (wm_words_severity (english, (WmSeverity)i), ==, words[i]);
 }
 
 int

@@ -23,7 +23,7 @@ list_keys (void)
 
   for (guint i = 0; i < n_rows; i++)
     {
-      g_auto(GStrv) words = g_strsplit (rows[i].keys, " ", -1);
+      g_auto (GStrv) words = g_strsplit (rows[i].keys, " ", -1);
 
       g_assert_cmpuint (g_strv_length (words), >, 0);
       for (guint k = 0; words[k] != NULL; k++)
@@ -43,7 +43,7 @@ list_keys (void)
 static void
 test_keys_do_not_clash (void)
 {
-  g_autoptr(GArray) keys = list_keys ();
+  g_autoptr (GArray) keys = list_keys ();
 
   g_assert_cmpuint (keys->len, >, 20);
   for (guint i = 0; i < keys->len; i++)
@@ -63,7 +63,7 @@ test_keys_do_not_clash (void)
 static void
 test_window_keys_leave_typing_alone (void)
 {
-  g_autoptr(GArray) keys = list_keys ();
+  g_autoptr (GArray) keys = list_keys ();
 
   for (guint i = 0; i < keys->len; i++)
     {
@@ -87,11 +87,10 @@ test_rows_are_whole (void)
   for (guint i = 0; i < n_rows; i++)
     {
       g_autofree char *name = NULL;
-      g_autoptr(GVariant) target = NULL;
+      g_autoptr (GVariant) target = NULL;
 
       g_test_message ("%s", rows[i].name);
-      g_assert_true (
-          g_action_parse_detailed_name (rows[i].name, &name, &target, NULL));
+      g_assert_true (g_action_parse_detailed_name (rows[i].name, &name, &target, NULL));
       g_assert_nonnull (rows[i].label);
       g_assert_cmpint (rows[i].group, <, WM_N_GROUPS);
       g_assert_cmpint (rows[i].menu, <, WM_N_MENUS);
@@ -106,12 +105,12 @@ test_problems (void)
 {
   guint n_rows;
   const WmProblemWords *rows = wm_problem_table (&n_rows);
-  g_autoptr(GError) other = g_error_new_literal (G_FILE_ERROR, G_FILE_ERROR_IO, "other");
+  g_autoptr (GError) other = g_error_new_literal (G_FILE_ERROR, G_FILE_ERROR_IO, "other");
 
   g_assert_cmpuint (n_rows, ==, WM_ARCHIVE_ERROR_IO + 1);
   for (int code = 0; code <= WM_ARCHIVE_ERROR_IO; code++)
     {
-      g_autoptr(GError) error = g_error_new_literal (WM_ARCHIVE_ERROR, code, "x");
+      g_autoptr (GError) error = g_error_new_literal (WM_ARCHIVE_ERROR, code, "x");
       const WmProblemWords *words = wm_problem_words (error);
       g_autofree char *line = wm_problem_line (error);
 

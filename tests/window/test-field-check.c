@@ -56,8 +56,7 @@ test_date (void)
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {
       g_autofree char *value = NULL, *remark = NULL;
-      WmFieldVerdict verdict
-          = wm_field_check_date (rows[i].text, TODAY, &value, &remark);
+      WmFieldVerdict verdict = wm_field_check_date (rows[i].text, TODAY, &value, &remark);
 
       g_test_message ("%s", rows[i].text);
       g_assert_cmpint (verdict, ==, rows[i].verdict);
@@ -118,8 +117,8 @@ test_money (void)
     {
       g_autofree char *remark = NULL;
       gint64 minor = -1;
-      WmFieldVerdict verdict = wm_field_check_money (
-          rows[i].text, rows[i].currency, rows[i].exponent, &minor, &remark);
+      WmFieldVerdict verdict = wm_field_check_money (rows[i].text, rows[i].currency,
+                                                     rows[i].exponent, &minor, &remark);
 
       g_test_message ("%s %s", rows[i].text, rows[i].currency);
       g_assert_cmpint (verdict, ==, rows[i].verdict);
@@ -156,12 +155,12 @@ static void
 test_mass (void)
 {
   static const IntRow rows[] = {
-    { "", WM_FIELD_OK, WM_UNKNOWN },     { "18.42", WM_FIELD_OK, 18420 },
-    { "18,42 g", WM_FIELD_OK, 18420 },   { "18.425", WM_FIELD_OK, 18425 },
-    { "18", WM_FIELD_OK, 18000 },        { "2.88", WM_FIELD_OK, 2880 },
-    { "2500", WM_FIELD_ODD, 2500000 },   { "0", WM_FIELD_WRONG, -1 },
-    { "18.4255", WM_FIELD_WRONG, -1 },   { "heavy", WM_FIELD_WRONG, -1 },
-    { "-3", WM_FIELD_WRONG, -1 },        { "100001", WM_FIELD_WRONG, -1 },
+    { "", WM_FIELD_OK, WM_UNKNOWN },   { "18.42", WM_FIELD_OK, 18420 },
+    { "18,42 g", WM_FIELD_OK, 18420 }, { "18.425", WM_FIELD_OK, 18425 },
+    { "18", WM_FIELD_OK, 18000 },      { "2.88", WM_FIELD_OK, 2880 },
+    { "2500", WM_FIELD_ODD, 2500000 }, { "0", WM_FIELD_WRONG, -1 },
+    { "18.4255", WM_FIELD_WRONG, -1 }, { "heavy", WM_FIELD_WRONG, -1 },
+    { "-3", WM_FIELD_WRONG, -1 },      { "100001", WM_FIELD_WRONG, -1 },
   };
 
   run_int_rows (rows, G_N_ELEMENTS (rows), wm_field_check_mass);

@@ -100,19 +100,19 @@ show_sums (WmBenchWorkPage *self, WmVisitData *data)
 {
   Sums sums = add_up (data->remedies);
   g_autofree char *currency = wm_form_currency (self->session);
-  g_autofree char *done = g_strdup_printf (_("%u of %u done"), sums.n_done, sums.n);
+  g_autofree char *done = g_strdup_printf (_ ("%u of %u done"), sums.n_done, sums.n);
   g_autofree char *limit = NULL, *warning = NULL;
   gint64 most = data->visit->price_limit_minor;
   GtkWidget *child;
 
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self->sums))) != NULL)
     gtk_box_remove (self->sums, child);
-  add_sum (self, _("Agreed"), wm_label_money (sums.agreed_minor, currency));
-  add_sum (self, _("Not answered yet"), wm_label_money (sums.open_minor, currency));
+  add_sum (self, _ ("Agreed"), wm_label_money (sums.agreed_minor, currency));
+  add_sum (self, _ ("Not answered yet"), wm_label_money (sums.open_minor, currency));
   if (sums.declined_minor > 0)
-    add_sum (self, _("Declined"), wm_label_money (sums.declined_minor, currency));
+    add_sum (self, _ ("Declined"), wm_label_money (sums.declined_minor, currency));
   if (sums.minutes > 0)
-    add_sum (self, _("Time"),
+    add_sum (self, _ ("Time"),
              g_strdup_printf (ngettext ("%d minute", "%d minutes", (int)sums.minutes),
                               (int)sums.minutes));
   gtk_label_set_label (self->count, sums.n > 0 ? done : "");
@@ -120,14 +120,15 @@ show_sums (WmBenchWorkPage *self, WmVisitData *data)
   if (most != WM_UNKNOWN && sums.agreed_minor + sums.open_minor > most)
     {
       limit = wm_label_money (most, currency);
-      warning = g_strdup_printf (_("Over the owner's limit of %s: ask before going on."),
+      warning = g_strdup_printf (_ ("Over the owner's limit of %s: ask before going on."),
                                  limit);
     }
   gtk_label_set_label (self->limit, warning == NULL ? "" : warning);
   gtk_widget_set_visible (GTK_WIDGET (self->limit), warning != NULL);
 }
 
-/* ---- cards ---------------------------------------------------------------------------- */
+/* ---- cards ----------------------------------------------------------------------------
+ */
 
 static GtkWidget *
 make_card (gpointer record, gpointer user_data)
@@ -160,8 +161,8 @@ show_visit (WmMomentPage *page, WmSession *session)
 {
   WmBenchWorkPage *self = WM_BENCH_WORK_PAGE (page);
   const WmId *visit_id = wm_session_get_visit_id (session);
-  g_autoptr(WmVisitData) data = NULL;
-  g_autoptr(GPtrArray) checks = g_ptr_array_new ();
+  g_autoptr (WmVisitData) data = NULL;
+  g_autoptr (GPtrArray) checks = g_ptr_array_new ();
 
   g_set_object (&self->session, session);
   if (visit_id == NULL)
@@ -178,12 +179,12 @@ show_visit (WmMomentPage *page, WmSession *session)
   show_sums (self, data);
   self->data = NULL;
 
-  adw_status_page_set_title (self->empty, is_open (data) ? _("No findings so far")
-                                                         : _("No findings"));
+  adw_status_page_set_title (self->empty, is_open (data) ? _ ("No findings so far")
+                                                         : _ ("No findings"));
   adw_status_page_set_description (
       self->empty, is_open (data)
-                       ? _("Some checks are not looked at yet. Findings appear here.")
-                       : _("The piece can go straight to hand-back."));
+                       ? _ ("Some checks are not looked at yet. Findings appear here.")
+                       : _ ("The piece can go straight to hand-back."));
   gtk_stack_set_visible_child_name (self->stack, checks->len > 0 ? "cards" : "empty");
 }
 
@@ -204,7 +205,8 @@ page_iface_init (WmMomentPageInterface *iface)
   iface->leave = leave;
 }
 
-/* ---- overrides -------------------------------------------------------------------------- */
+/* ---- overrides
+ * -------------------------------------------------------------------------- */
 
 static void
 to_proof_action (GtkWidget *widget, const char *name, GVariant *unused)

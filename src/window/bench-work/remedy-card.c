@@ -36,8 +36,8 @@ G_DEFINE_FINAL_TYPE (WmRemedyCard, wm_remedy_card, GTK_TYPE_WIDGET)
 static void
 add_remedy (WmRemedyCard *self, const char *what)
 {
-  g_autoptr(WmRemedy) remedy = wm_remedy_new ();
-  WmEdit *edit = wm_session_begin (self->session, N_("Choose remedy"));
+  g_autoptr (WmRemedy) remedy = wm_remedy_new ();
+  WmEdit *edit = wm_session_begin (self->session, N_ ("Choose remedy"));
 
   remedy->check_id = *wm_record_get_id (WM_RECORD (self->check));
   remedy->position = self->n_remedies;
@@ -62,7 +62,8 @@ on_other_entered (WmFormField *field, const char *text, WmRemedyCard *self)
     add_remedy (self, what);
 }
 
-/* ---- showing ------------------------------------------------------------------------- */
+/* ---- showing -------------------------------------------------------------------------
+ */
 
 static gboolean
 is_chosen (const WmFinding *finding, const char *what)
@@ -94,7 +95,7 @@ add_usual (WmRemedyCard *self, const char *what)
 static void
 show_usual (WmRemedyCard *self, const WmFinding *finding)
 {
-  g_auto(GStrv) lines = NULL;
+  g_auto (GStrv) lines = NULL;
   GtkWidget *child;
   guint n = 0;
 
@@ -138,15 +139,15 @@ static void
 show_cautions (WmRemedyCard *self, const WmFinding *finding)
 {
   WmTrade *trade = wm_session_get_trade (self->session);
-  g_autoptr(GHashTable) told = g_hash_table_new (g_str_hash, g_str_equal);
+  g_autoptr (GHashTable) told = g_hash_table_new (g_str_hash, g_str_equal);
   GtkWidget *child, *last;
 
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self->cautions))) != NULL)
     gtk_box_remove (self->cautions, child);
   for (guint i = 0; trade != NULL && i < finding->remedies->len; i++)
     {
-      const WmRemedyRow *row
-          = find_row (trade, ((WmRemedy *)finding->remedies->pdata[i])->what);
+      const WmRemedyRow *row =
+          find_row (trade, ((WmRemedy *)finding->remedies->pdata[i])->what);
 
       for (guint c = 0; row != NULL && row->cautions[c] != NULL; c++)
         {
@@ -160,8 +161,8 @@ show_cautions (WmRemedyCard *self, const WmFinding *finding)
   gtk_widget_set_visible (GTK_WIDGET (self->cautions), g_hash_table_size (told) > 0);
   if (g_hash_table_size (told) == 0)
     return;
-  last = gtk_label_new (_("The safety data sheet, local rules and licensed practice come"
-                          " first."));
+  last = gtk_label_new (_ ("The safety data sheet, local rules and licensed practice come"
+                           " first."));
   gtk_label_set_wrap (GTK_LABEL (last), TRUE);
   gtk_label_set_xalign (GTK_LABEL (last), 0);
   gtk_widget_add_css_class (last, "caution-text");
@@ -203,7 +204,8 @@ wm_remedy_card_leave (WmRemedyCard *self)
   wm_form_field_leave (self->other);
 }
 
-/* ---- overrides ------------------------------------------------------------------------ */
+/* ---- overrides ------------------------------------------------------------------------
+ */
 
 static void
 wm_remedy_card_dispose (GObject *object)

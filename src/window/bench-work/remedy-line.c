@@ -35,20 +35,21 @@ on_done_toggled (GtkCheckButton *button, WmRemedyLine *self)
 {
   gboolean done = gtk_check_button_get_active (button);
   const WmId *by = wm_session_get_by (self->session);
-  g_autoptr(WmRemedy) copy = NULL;
+  g_autoptr (WmRemedy) copy = NULL;
 
   if (self->filling)
     return;
   copy = wm_session_copy (self->session, self->remedy);
   copy->done_at_s = done ? g_get_real_time () / G_USEC_PER_SEC : WM_UNKNOWN;
   copy->done_by = done && by != NULL ? *by : WM_ID_NONE;
-  wm_session_keep (self->session, done ? N_("Remedy done") : N_("Remedy not done"), copy);
+  wm_session_keep (self->session, done ? N_ ("Remedy done") : N_ ("Remedy not done"),
+                   copy);
 }
 
 static void
 on_remove_clicked (GtkButton *button, WmRemedyLine *self)
 {
-  WmEdit *edit = wm_session_begin (self->session, N_("Remove remedy"));
+  WmEdit *edit = wm_session_begin (self->session, N_ ("Remove remedy"));
 
   wm_edit_remove (edit, self->remedy);
   wm_session_commit (self->session, edit);
@@ -91,7 +92,7 @@ static void
 wm_remedy_line_init (WmRemedyLine *self)
 {
   static const char *const keys[] = { "agreed", "declined" };
-  const char *names[] = { _("agreed"), _("declined") };
+  const char *names[] = { _ ("agreed"), _ ("declined") };
 
   gtk_widget_init_template (GTK_WIDGET (self));
   wm_form_choice_set_choices (self->answer, keys, names, G_N_ELEMENTS (keys));
@@ -113,14 +114,14 @@ wm_remedy_line_show (WmRemedyLine *self, WmRemedy *remedy)
   gboolean can_write = !wm_session_is_read_only (self->session);
   g_autofree char *day = wm_label_short_day (remedy->done_at_s);
   /* Translators: a remedy that was carried out on a day: done 26 Nov */
-  g_autofree char *text = done ? g_strdup_printf (_("done %s"), day) : g_strdup ("");
-  g_autofree char *spoken = g_strdup_printf (_("Done: %s"), remedy->what);
+  g_autofree char *text = done ? g_strdup_printf (_ ("done %s"), day) : g_strdup ("");
+  g_autofree char *spoken = g_strdup_printf (_ ("Done: %s"), remedy->what);
 
   g_set_object (&self->remedy, remedy);
   self->filling = TRUE;
   gtk_check_button_set_active (self->done, done);
   self->filling = FALSE;
-  gtk_widget_set_tooltip_text (GTK_WIDGET (self->done), _("Done"));
+  gtk_widget_set_tooltip_text (GTK_WIDGET (self->done), _ ("Done"));
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->done),
                                   GTK_ACCESSIBLE_PROPERTY_LABEL, spoken, -1);
   gtk_label_set_label (self->done_label, text);

@@ -42,7 +42,7 @@ compare_due (gconstpointer a, gconstpointer b)
 static int
 count_days (const char *date)
 {
-  g_autoptr(GDateTime) now = g_date_time_new_now_local ();
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
   GDate today, due;
   int year, month, day;
 
@@ -51,8 +51,8 @@ count_days (const char *date)
   if (date == NULL || sscanf (date, "%4d-%2d-%2d", &year, &month, &day) != 3
       || !g_date_valid_dmy (day, month, year))
     return 0;
-  g_date_set_dmy (&today, g_date_time_get_day_of_month (now),
-                  g_date_time_get_month (now), g_date_time_get_year (now));
+  g_date_set_dmy (&today, g_date_time_get_day_of_month (now), g_date_time_get_month (now),
+                  g_date_time_get_year (now));
   g_date_set_dmy (&due, day, month, year);
   return g_date_days_between (&today, &due);
 }
@@ -61,9 +61,9 @@ count_days (const char *date)
 static char *
 find_reason (WmDiaryPage *self, WmPieceRow *row)
 {
-  g_autoptr(GPtrArray) visits
-      = wm_archive_list (wm_session_get_archive (self->session), WM_KIND_VISIT, "piece_id",
-                         &row->piece_id, NULL);
+  g_autoptr (GPtrArray) visits =
+      wm_archive_list (wm_session_get_archive (self->session), WM_KIND_VISIT, "piece_id",
+                       &row->piece_id, NULL);
 
   for (guint i = visits == NULL ? 0 : visits->len; i > 0; i--)
     {
@@ -87,11 +87,11 @@ static GtkWidget *
 make_name (WmDiaryPage *self, WmPieceRow *row)
 {
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 2);
-  GtkWidget *owner
-      = gtk_label_new (row->owner_name == NULL ? row->number : row->owner_name);
+  GtkWidget *owner =
+      gtk_label_new (row->owner_name == NULL ? row->number : row->owner_name);
   g_autofree char *kind = wm_label_type (self->session, row->type);
-  g_autofree char *text
-      = g_strdup_printf ("%s  ·  %s", kind, wm_severity_word (row->severity));
+  g_autofree char *text =
+      g_strdup_printf ("%s  ·  %s", kind, wm_severity_word (row->severity));
   GtkWidget *second = gtk_label_new (text);
 
   gtk_label_set_xalign (GTK_LABEL (owner), 0);
@@ -123,7 +123,7 @@ make_line (WmDiaryPage *self, WmPieceRow *row)
   GtkWidget *date = gtk_label_new (day);
   GtkWidget *why = gtk_label_new (reason);
   gboolean late = count_days (row->next_check_on) < 0;
-  GtkWidget *state = gtk_label_new (late ? _("overdue") : "");
+  GtkWidget *state = gtk_label_new (late ? _ ("overdue") : "");
 
   gtk_label_set_xalign (GTK_LABEL (date), 0);
   gtk_label_set_width_chars (GTK_LABEL (date), 11);
@@ -210,7 +210,7 @@ void
 wm_diary_page_show (WmDiaryPage *self, WmSession *session)
 {
   g_autofree char *due_by = wm_pieces_due_by (WM_DIARY_WEEKS * 7);
-  g_autoptr(GPtrArray) rows = NULL;
+  g_autoptr (GPtrArray) rows = NULL;
   g_autofree char *summary = NULL;
 
   g_set_object (&self->session, session);
@@ -225,7 +225,7 @@ wm_diary_page_show (WmDiaryPage *self, WmSession *session)
                              rows->len);
   gtk_label_set_label (self->summary,
                        rows->len > 0 ? summary
-                                     : _("Nothing is due in the next twelve weeks."));
+                                     : _ ("Nothing is due in the next twelve weeks."));
   show_rule (self, rows);
   show_months (self, rows);
 }

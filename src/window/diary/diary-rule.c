@@ -36,11 +36,11 @@ find_x (WmDiaryRule *self, int day)
 }
 
 static void
-append_text (WmDiaryRule *self, GtkSnapshot *snapshot, const char *text, double x, double y,
-             gboolean centred, const GdkRGBA *colour)
+append_text (WmDiaryRule *self, GtkSnapshot *snapshot, const char *text, double x,
+             double y, gboolean centred, const GdkRGBA *colour)
 {
-  g_autoptr(PangoLayout) layout
-      = gtk_widget_create_pango_layout (GTK_WIDGET (self), text);
+  g_autoptr (PangoLayout) layout =
+      gtk_widget_create_pango_layout (GTK_WIDGET (self), text);
   int width;
 
   pango_layout_get_pixel_size (layout, &width, NULL);
@@ -65,9 +65,11 @@ snapshot_scale (WmDiaryRule *self, GtkSnapshot *snapshot, const GdkRGBA *tick,
                         day % 7 == 0 ? WM_TICK_LONG : WM_TICK_SHORT, tick);
   for (int week = 0; week <= WM_DIARY_WEEKS; week += every)
     {
-      g_autofree char *name = wm_label_week_day (now_s + week * 7 * G_GINT64_CONSTANT (86400));
+      g_autofree char *name =
+          wm_label_week_day (now_s + week * 7 * G_GINT64_CONSTANT (86400));
 
-      append_text (self, snapshot, name, find_x (self, week * 7), RULE_Y + 13, TRUE, text);
+      append_text (self, snapshot, name, find_x (self, week * 7), RULE_Y + 13, TRUE,
+                   text);
     }
 }
 
@@ -128,7 +130,8 @@ wm_diary_rule_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   WmDiaryRule *self = WM_DIARY_RULE (widget);
   GtkStyleContext *context = gtk_widget_get_style_context (widget);
   GdkRGBA tick, text, accent;
-  graphene_rect_t line = GRAPHENE_RECT_INIT (floor (find_x (self, 0)), 16, 2, RULE_Y - 16);
+  graphene_rect_t line =
+      GRAPHENE_RECT_INIT (floor (find_x (self, 0)), 16, 2, RULE_Y - 16);
 
   gtk_style_context_get_color (context, &text);
   if (!gtk_style_context_lookup_color (context, "wm_tick", &tick))
@@ -138,7 +141,7 @@ wm_diary_rule_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 
   snapshot_scale (self, snapshot, &tick, &text);
   gtk_snapshot_append_color (snapshot, &accent, &line);
-  append_text (self, snapshot, _("today"), find_x (self, 0) + 8, 6, FALSE, &accent);
+  append_text (self, snapshot, _ ("today"), find_x (self, 0) + 8, 6, FALSE, &accent);
   snapshot_glyphs (self, snapshot, &tick, &text);
 }
 
@@ -178,7 +181,7 @@ wm_diary_rule_init (WmDiaryRule *self)
   self->days = g_array_new (FALSE, FALSE, sizeof (int));
   self->severities = g_array_new (FALSE, FALSE, sizeof (int));
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _("The next twelve weeks"), -1);
+                                  _ ("The next twelve weeks"), -1);
 }
 
 void

@@ -12,5 +12,5 @@
 G_DECLARE_FINAL_TYPE (WmDiaryRule, wm_diary_rule, WM, DIARY_RULE, GtkWidget)
 
 /* @days: days from today, sorted, below 0 for overdue; @severities of the same n. */
-void wm_diary_rule_show (WmDiaryRule *self, const int *days, const int *severities,
-                         guint n);
+void
+wm_diary_rule_show (WmDiaryRule *self, const int *days, const int *severities, guint n);

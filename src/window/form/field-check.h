@@ -53,8 +53,8 @@ WmFieldVerdict wm_field_check_mass (const char *text, gint64 *out_mg, char **out
 WmFieldVerdict wm_field_check_mm (const char *text, double *out_mm, char **out_remark);
 
 /* A whole number from 1 to 99999. */
-WmFieldVerdict wm_field_check_count (const char *text, gint64 *out_count,
-                                     char **out_remark);
+WmFieldVerdict
+wm_field_check_count (const char *text, gint64 *out_count, char **out_remark);
 
 /* Telephone: digits, blanks, + ( ) / - . and an extension; 15 digits at most (ITU-T
  * E.164). The text is kept as typed. */
@@ -65,9 +65,9 @@ WmFieldVerdict wm_field_check_email (const char *text, char **out_remark);
 
 /* Parts per thousand, 1 to 999, or "18 k" / "18 ct" (of 24 parts). Whether it is one of
  * the metal's usual finenesses is for the caller to say, from the table. */
-WmFieldVerdict wm_field_check_fineness (const char *text, gint64 *out_ppt,
-                                        char **out_remark);
+WmFieldVerdict
+wm_field_check_fineness (const char *text, gint64 *out_ppt, char **out_remark);
 
 /* Currency code: three capital letters (ISO 4217); not looked up. */
-WmFieldVerdict wm_field_check_currency (const char *text, char **out_code,
-                                        char **out_remark);
+WmFieldVerdict
+wm_field_check_currency (const char *text, char **out_code, char **out_remark);

@@ -43,10 +43,10 @@ wm_field_check_phone (const char *text, char **out_remark)
     {
       gsize behind = strcspn (extension, "0123456789");
 
-      if (extension[behind] == '\0' || strspn (extension + behind, "0123456789")
-                                           != strlen (extension + behind))
+      if (extension[behind] == '\0'
+          || strspn (extension + behind, "0123456789") != strlen (extension + behind))
         return say_wrong (out_remark,
-                          _("Write the extension as digits: 0170 555 014 ext 12."));
+                          _ ("Write the extension as digits: 0170 555 014 ext 12."));
       *extension = '\0';
     }
 
@@ -55,16 +55,16 @@ wm_field_check_phone (const char *text, char **out_remark)
       if (g_ascii_isdigit (*p))
         n_digits++;
       else if (*p == '+' && p != lower)
-        return say_wrong (out_remark, _("A + stands only at the beginning."));
+        return say_wrong (out_remark, _ ("A + stands only at the beginning."));
       else if (strchr ("+ ()/-.", *p) == NULL)
-        return say_wrong (out_remark,
-                          _("A telephone number has only digits, blanks and + ( ) / -."));
+        return say_wrong (
+            out_remark, _ ("A telephone number has only digits, blanks and + ( ) / -."));
     }
 
   if (n_digits < MIN_PHONE_DIGITS)
-    return say_wrong (out_remark, _("There are digits missing."));
+    return say_wrong (out_remark, _ ("There are digits missing."));
   if (n_digits > MAX_PHONE_DIGITS)
-    return say_wrong (out_remark, _("A telephone number has 15 digits at most."));
+    return say_wrong (out_remark, _ ("A telephone number has 15 digits at most."));
   return WM_FIELD_OK;
 }
 
@@ -84,7 +84,7 @@ is_label (const char *label)
 static gboolean
 is_domain (const char *domain)
 {
-  g_auto(GStrv) labels = g_strsplit (domain, ".", -1);
+  g_auto (GStrv) labels = g_strsplit (domain, ".", -1);
   guint n = g_strv_length (labels);
 
   if (n < 2 || strlen (domain) > MAX_DOMAIN || strlen (labels[n - 1]) < 2)
@@ -124,13 +124,12 @@ wm_field_check_email (const char *text, char **out_remark)
 
   at = strchr (own, '@');
   if (at == NULL || strchr (at + 1, '@') != NULL)
-    return say_wrong (out_remark,
-                      _("An e-mail address has one @: name@example.org."));
+    return say_wrong (out_remark, _ ("An e-mail address has one @: name@example.org."));
   *at = '\0';
   if (!is_local (own))
-    return say_wrong (out_remark, _("The part before the @ is not a mailbox name."));
+    return say_wrong (out_remark, _ ("The part before the @ is not a mailbox name."));
   if (!is_domain (at + 1))
     return say_wrong (out_remark,
-                      _("The part after the @ is not a domain: name@example.org."));
+                      _ ("The part after the @ is not a domain: name@example.org."));
   return WM_FIELD_OK;
 }

@@ -9,9 +9,10 @@
 #include <stdlib.h>
 #include <string.h>
 
-static const char *const english[12]
-    = { "january", "february", "march",     "april",   "may",      "june",
-        "july",    "august",   "september", "october", "november", "december" };
+static const char *const english[12] = {
+  "january", "february", "march",     "april",   "may",      "june",
+  "july",    "august",   "september", "october", "november", "december"
+};
 
 /* Ten years: longer than any promise or next check of the trade, short enough to catch
  * a slip of the year (common practice, no source). */
@@ -32,7 +33,7 @@ find_month (const char *word)
 {
   for (int month = 1; month <= 12; month++)
     {
-      g_autoptr(GDateTime) date = g_date_time_new_utc (2000, month, 1, 0, 0, 0);
+      g_autoptr (GDateTime) date = g_date_time_new_utc (2000, month, 1, 0, 0, 0);
       g_autofree char *own = g_date_time_format (date, "%B");
 
       if (is_month_name (word, english[month - 1])
@@ -57,7 +58,7 @@ read_iso (const char *text, int *year, int *month, int *day)
 static gboolean
 read_parts (const char *text, int *year, int *month, int *day)
 {
-  g_auto(GStrv) words = g_strsplit_set (text, ". ,", -1);
+  g_auto (GStrv) words = g_strsplit_set (text, ". ,", -1);
   int n = 0;
 
   *year = *month = *day = 0;
@@ -142,22 +143,23 @@ wm_field_check_date (const char *text, const char *today, char **out_date,
       long days = strtol (stripped + 1, &end, 10);
 
       if (end == stripped + 1 || *end != '\0' || days < 0 || days > FAR_DAYS)
-        return say_wrong (out_remark, _("Write the days from today as a number: +14."));
+        return say_wrong (out_remark, _ ("Write the days from today as a number: +14."));
       date = now;
       g_date_add_days (&date, days);
     }
   else
     {
       if (strchr (stripped, '/') != NULL)
-        return say_wrong (out_remark, _("With slashes day and month can be mixed up. Write"
-                                        " 2 December or 2026-12-02."));
+        return say_wrong (out_remark,
+                          _ ("With slashes day and month can be mixed up. Write"
+                             " 2 December or 2026-12-02."));
       if (!read_iso (stripped, &year, &month, &day)
           && !read_parts (stripped, &year, &month, &day))
         return say_wrong (out_remark,
-                          _("This is not a date. Write 2 December or 2026-12-02."));
+                          _ ("This is not a date. Write 2 December or 2026-12-02."));
       guess_year (&now, &year, month, day);
       if (!is_date (year, month, day))
-        return say_wrong (out_remark, _("There is no such day in the calendar."));
+        return say_wrong (out_remark, _ ("There is no such day in the calendar."));
       g_date_set_dmy (&date, day, month, year);
     }
 
@@ -165,8 +167,8 @@ wm_field_check_date (const char *text, const char *today, char **out_date,
                                g_date_get_month (&date), g_date_get_day (&date));
   off = g_date_days_between (&now, &date);
   if (off < 0)
-    *out_remark = g_strdup (_("This day is past."));
+    *out_remark = g_strdup (_ ("This day is past."));
   else if (off > FAR_DAYS)
-    *out_remark = g_strdup (_("This is more than ten years ahead."));
+    *out_remark = g_strdup (_ ("This is more than ten years ahead."));
   return *out_remark == NULL ? WM_FIELD_OK : WM_FIELD_ODD;
 }

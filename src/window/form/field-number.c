@@ -65,8 +65,8 @@ find_decimal_mark (const char *text, int decimals)
   other = *last == '.' ? ',' : '.';
   if (decimals == 0 && behind != 3)
     return last; /* refused later: digits behind the point */
-  if (behind == 3 && (decimals < 3 || strchr (text, other) != NULL
-                                   || strchr (text, *last) != last))
+  if (behind == 3
+      && (decimals < 3 || strchr (text, other) != NULL || strchr (text, *last) != last))
     return decimals >= 3 && strchr (text, other) != NULL ? last : NULL;
   if (strchr (text, *last) != last)
     return NULL;
@@ -177,11 +177,12 @@ static char *
 say_too_fine (const char *currency, int exponent)
 {
   if (exponent == 0)
-    return g_strdup_printf (_("%s has no smaller unit: write a whole number."), currency);
-  return g_strdup_printf (
-      ngettext ("%s has %d digit behind the point at most.",
-                "%s has %d digits behind the point at most.", exponent),
-      currency, exponent);
+    return g_strdup_printf (_ ("%s has no smaller unit: write a whole number."),
+                            currency);
+  return g_strdup_printf (ngettext ("%s has %d digit behind the point at most.",
+                                    "%s has %d digits behind the point at most.",
+                                    exponent),
+                          currency, exponent);
 }
 
 WmFieldVerdict
@@ -199,20 +200,20 @@ wm_field_check_money (const char *text, const char *currency, int exponent,
     }
   if (!take_code (own, currency))
     {
-      *out_remark = g_strdup_printf (_("This shop reckons in %s."), currency);
+      *out_remark = g_strdup_printf (_ ("This shop reckons in %s."), currency);
       return WM_FIELD_WRONG;
     }
   if (own[0] == '-' || g_str_has_prefix (own, "\u2212"))
-    return say (out_remark, WM_FIELD_WRONG, _("An amount is not below nothing."));
+    return say (out_remark, WM_FIELD_WRONG, _ ("An amount is not below nothing."));
   if (!read_number (own, exponent, &number))
-    return say (out_remark, WM_FIELD_WRONG, _("This is not an amount. Write 6800.00."));
+    return say (out_remark, WM_FIELD_WRONG, _ ("This is not an amount. Write 6800.00."));
   if (number.n_behind > exponent)
     {
       *out_remark = say_too_fine (currency, exponent);
       return WM_FIELD_WRONG;
     }
   if (number.too_long || scale_number (&number, exponent) > MAX_MINOR)
-    return say (out_remark, WM_FIELD_WRONG, _("This amount is too large."));
+    return say (out_remark, WM_FIELD_WRONG, _ ("This amount is too large."));
 
   *out_minor = scale_number (&number, exponent);
   return WM_FIELD_OK;
@@ -242,18 +243,20 @@ wm_field_check_mass (const char *text, gint64 *out_mg, char **out_remark)
     }
   take_unit (own, "g");
   if (!read_number (own, 3, &number))
-    return say (out_remark, WM_FIELD_WRONG, _("This is not a weight. Write grams: 18.42."));
+    return say (out_remark, WM_FIELD_WRONG,
+                _ ("This is not a weight. Write grams: 18.42."));
   if (number.n_behind > 3)
     return say (out_remark, WM_FIELD_WRONG,
-                _("A weight has three digits behind the point at most."));
+                _ ("A weight has three digits behind the point at most."));
   mg = scale_number (&number, 3);
   if (mg == 0 || number.too_long || mg > MAX_MASS_MG)
-    return say (out_remark, WM_FIELD_WRONG, _("A piece weighs more than 0 and under"
-                                              " 100 kg. Write grams: 18.42."));
+    return say (out_remark, WM_FIELD_WRONG,
+                _ ("A piece weighs more than 0 and under"
+                   " 100 kg. Write grams: 18.42."));
 
   *out_mg = mg;
   if (mg > ODD_MASS_MG)
-    return say (out_remark, WM_FIELD_ODD, _("Over 2 kg: are these grams?"));
+    return say (out_remark, WM_FIELD_ODD, _ ("Over 2 kg: are these grams?"));
   return WM_FIELD_OK;
 }
 
@@ -273,18 +276,18 @@ wm_field_check_mm (const char *text, double *out_mm, char **out_remark)
   take_unit (own, "mm");
   if (!read_number (own, 3, &number))
     return say (out_remark, WM_FIELD_WRONG,
-                _("This is not a length. Write millimetres: 178."));
+                _ ("This is not a length. Write millimetres: 178."));
   if (number.n_behind > 3)
     return say (out_remark, WM_FIELD_WRONG,
-                _("A length has three digits behind the point at most."));
+                _ ("A length has three digits behind the point at most."));
   mm = scale_number (&number, 3) / 1000.0;
   if (mm <= 0.0 || number.too_long || mm > MAX_LENGTH_MM)
     return say (out_remark, WM_FIELD_WRONG,
-                _("A length is more than 0. Write millimetres: 178."));
+                _ ("A length is more than 0. Write millimetres: 178."));
 
   *out_mm = mm;
   if (mm > ODD_LENGTH_MM)
-    return say (out_remark, WM_FIELD_ODD, _("Over 2 m: are these millimetres?"));
+    return say (out_remark, WM_FIELD_ODD, _ ("Over 2 m: are these millimetres?"));
   return WM_FIELD_OK;
 }
 
@@ -301,7 +304,7 @@ wm_field_check_count (const char *text, gint64 *out_count, char **out_remark)
       return WM_FIELD_OK;
     }
   if (!g_ascii_string_to_unsigned (own, 10, 1, 99999, &count, NULL))
-    return say (out_remark, WM_FIELD_WRONG, _("Write a whole number from 1 to 99999."));
+    return say (out_remark, WM_FIELD_WRONG, _ ("Write a whole number from 1 to 99999."));
 
   *out_count = count;
   return WM_FIELD_OK;
@@ -351,13 +354,13 @@ wm_field_check_fineness (const char *text, gint64 *out_ppt, char **out_remark)
   if (read_karat (own, &karat_ppt))
     {
       if (karat_ppt < 0)
-        return say (out_remark, WM_FIELD_WRONG, _("Karat is 1 to 24 parts of 24."));
+        return say (out_remark, WM_FIELD_WRONG, _ ("Karat is 1 to 24 parts of 24."));
       *out_ppt = karat_ppt;
       return WM_FIELD_OK;
     }
   if (!g_ascii_string_to_unsigned (own, 10, 1, 999, &ppt, NULL))
     return say (out_remark, WM_FIELD_WRONG,
-                _("Write parts per thousand, 1 to 999, or karat: 750 or 18 k."));
+                _ ("Write parts per thousand, 1 to 999, or karat: 750 or 18 k."));
 
   *out_ppt = ppt;
   return WM_FIELD_OK;
@@ -377,7 +380,7 @@ wm_field_check_currency (const char *text, char **out_code, char **out_remark)
   if (strlen (own) != 3 || !g_ascii_isalpha (own[0]) || !g_ascii_isalpha (own[1])
       || !g_ascii_isalpha (own[2]))
     return say (out_remark, WM_FIELD_WRONG,
-                _("Write the three letters of the currency: EUR, GBP, USD."));
+                _ ("Write the three letters of the currency: EUR, GBP, USD."));
 
   *out_code = g_ascii_strup (own, 3);
   return WM_FIELD_OK;

@@ -52,8 +52,8 @@ get_model (WmFormChoice *self)
 static void
 keep_choice (WmFormChoice *self, const char *key)
 {
-  const WmField *field
-      = wm_kind_find_field (wm_record_get_kind (self->record), self->field_name);
+  const WmField *field =
+      wm_kind_find_field (wm_record_get_kind (self->record), self->field_name);
 
   wm_session_change (self->session, wm_form_edit_label (self->record, field),
                      self->record, self->field_name, key, NULL);
@@ -159,10 +159,9 @@ wm_form_choice_class_init (WmFormChoiceClass *klass)
   props[PROP_FIELD] = g_param_spec_string ("field", NULL, NULL, NULL,
                                            G_PARAM_READWRITE | G_PARAM_STATIC_STRINGS);
   g_object_class_install_properties (object_class, N_PROPS, props);
-  signals[CHOSEN]
-      = g_signal_new ("chosen", WM_TYPE_FORM_CHOICE, G_SIGNAL_RUN_LAST, 0,
-                      g_signal_accumulator_true_handled, NULL, NULL, G_TYPE_BOOLEAN, 1,
-                      G_TYPE_STRING);
+  signals[CHOSEN] = g_signal_new ("chosen", WM_TYPE_FORM_CHOICE, G_SIGNAL_RUN_LAST, 0,
+                                  g_signal_accumulator_true_handled, NULL, NULL,
+                                  G_TYPE_BOOLEAN, 1, G_TYPE_STRING);
 
   gtk_widget_class_set_template_from_resource (widget_class, WM_UI "form-choice.ui");
   gtk_widget_class_bind_template_child (widget_class, WmFormChoice, title_label);
@@ -181,12 +180,12 @@ void
 wm_form_choice_set_choices (WmFormChoice *self, const char *const *keys,
                             const char *const *names, guint n)
 {
-  g_autoptr(GtkStringList) model = gtk_string_list_new (NULL);
+  g_autoptr (GtkStringList) model = gtk_string_list_new (NULL);
 
   self->filling = TRUE;
   g_ptr_array_set_size (self->keys, 0);
   g_ptr_array_add (self->keys, NULL);
-  gtk_string_list_append (model, _("not said"));
+  gtk_string_list_append (model, _ ("not said"));
   for (guint i = 0; i < n; i++)
     {
       g_ptr_array_add (self->keys, g_strdup (keys[i]));

@@ -23,8 +23,8 @@ struct _WmFormField
 
   WmSession *session;
   WmRecord *record;
-  char *shown;       /* the text of the kept value */
-  gboolean typing;   /* what is typed differs from it */
+  char *shown;     /* the text of the kept value */
+  gboolean typing; /* what is typed differs from it */
   gboolean filling;
 };
 
@@ -87,7 +87,8 @@ set_text (WmFormField *self, const char *text)
   if (self->multiline)
     {
       gtk_text_buffer_set_text (gtk_text_view_get_buffer (self->text_view), text, -1);
-      gtk_widget_add_tick_callback (GTK_WIDGET (self->text_view), measure_again, NULL, NULL);
+      gtk_widget_add_tick_callback (GTK_WIDGET (self->text_view), measure_again, NULL,
+                                    NULL);
     }
   else
     gtk_editable_set_text (GTK_EDITABLE (self->entry), text);
@@ -106,11 +107,9 @@ show_value (WmFormField *self, const char *text)
 static void
 say_invalid (WmFormField *self, gboolean wrong)
 {
-  gtk_accessible_update_state (GTK_ACCESSIBLE (get_input (self)),
-                               GTK_ACCESSIBLE_STATE_INVALID,
-                               wrong ? GTK_ACCESSIBLE_INVALID_TRUE
-                                     : GTK_ACCESSIBLE_INVALID_FALSE,
-                               -1);
+  gtk_accessible_update_state (
+      GTK_ACCESSIBLE (get_input (self)), GTK_ACCESSIBLE_STATE_INVALID,
+      wrong ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE, -1);
 }
 
 void
@@ -124,10 +123,9 @@ wm_form_field_set_remark (WmFormField *self, WmFieldVerdict verdict, const char 
   if (verdict == WM_FIELD_WRONG)
     gtk_widget_add_css_class (GTK_WIDGET (self), "wrong");
   say_invalid (self, verdict == WM_FIELD_WRONG);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (get_input (self)),
-                                  GTK_ACCESSIBLE_PROPERTY_LABEL, title,
-                                  GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,
-                                  remark == NULL ? "" : remark, -1);
+  gtk_accessible_update_property (
+      GTK_ACCESSIBLE (get_input (self)), GTK_ACCESSIBLE_PROPERTY_LABEL, title,
+      GTK_ACCESSIBLE_PROPERTY_DESCRIPTION, remark == NULL ? "" : remark, -1);
 }
 
 /* ---- committing ---------------------------------------------------------------- */
@@ -135,13 +133,12 @@ wm_form_field_set_remark (WmFormField *self, WmFieldVerdict verdict, const char 
 static void
 commit_bound (WmFormField *self, const char *text)
 {
-  g_autoptr(WmRecord) copy = wm_session_copy (self->session, self->record);
-  g_autoptr(WmRecord) before = wm_record_copy (copy);
-  const WmField *field
-      = wm_kind_find_field (wm_record_get_kind (copy), self->field_name);
+  g_autoptr (WmRecord) copy = wm_session_copy (self->session, self->record);
+  g_autoptr (WmRecord) before = wm_record_copy (copy);
+  const WmField *field = wm_kind_find_field (wm_record_get_kind (copy), self->field_name);
   g_autofree char *remark = NULL, *kept = NULL;
-  WmFieldVerdict verdict
-      = wm_form_value_parse (self->session, self->kind, text, copy, field, &remark);
+  WmFieldVerdict verdict =
+      wm_form_value_parse (self->session, self->kind, text, copy, field, &remark);
 
   wm_form_field_set_remark (self, verdict, remark);
   if (verdict == WM_FIELD_WRONG)
@@ -299,12 +296,11 @@ install_properties (GObjectClass *object_class)
                                            G_PARAM_READWRITE | G_PARAM_STATIC_STRINGS);
   props[PROP_FIELD] = g_param_spec_string ("field", NULL, NULL, NULL,
                                            G_PARAM_READWRITE | G_PARAM_STATIC_STRINGS);
-  props[PROP_KIND]
-      = g_param_spec_enum ("kind", NULL, NULL, WM_TYPE_FORM_KIND, WM_FORM_TEXT,
-                           G_PARAM_READWRITE | G_PARAM_STATIC_STRINGS);
-  props[PROP_MULTILINE]
-      = g_param_spec_boolean ("multiline", NULL, NULL, FALSE,
-                              G_PARAM_READWRITE | G_PARAM_STATIC_STRINGS);
+  props[PROP_KIND] =
+      g_param_spec_enum ("kind", NULL, NULL, WM_TYPE_FORM_KIND, WM_FORM_TEXT,
+                         G_PARAM_READWRITE | G_PARAM_STATIC_STRINGS);
+  props[PROP_MULTILINE] = g_param_spec_boolean (
+      "multiline", NULL, NULL, FALSE, G_PARAM_READWRITE | G_PARAM_STATIC_STRINGS);
   g_object_class_install_properties (object_class, N_PROPS, props);
 }
 
@@ -349,9 +345,9 @@ wm_form_field_bind (WmFormField *self, WmSession *session, gpointer record)
 {
   const WmField *field;
   g_autofree char *text = NULL;
-  gboolean other = record == NULL || self->record == NULL
-                   || !wm_id_equal (wm_record_get_id (record),
-                                    wm_record_get_id (self->record));
+  gboolean other =
+      record == NULL || self->record == NULL
+      || !wm_id_equal (wm_record_get_id (record), wm_record_get_id (self->record));
 
   g_set_object (&self->session, session);
   g_set_object (&self->record, record);
@@ -384,8 +380,8 @@ wm_form_field_leave (WmFormField *self)
 void
 wm_form_field_set_suggestions (WmFormField *self, const char *const *names)
 {
-  g_autoptr(GtkListStore) store = gtk_list_store_new (1, G_TYPE_STRING);
-  g_autoptr(GtkEntryCompletion) completion = gtk_entry_completion_new ();
+  g_autoptr (GtkListStore) store = gtk_list_store_new (1, G_TYPE_STRING);
+  g_autoptr (GtkEntryCompletion) completion = gtk_entry_completion_new ();
 
   for (guint i = 0; names[i] != NULL; i++)
     gtk_list_store_insert_with_values (store, NULL, -1, 0, names[i], -1);
@@ -415,8 +411,8 @@ wm_form_field_get_entry (WmFormField *self)
 gboolean
 wm_form_field_undo_typing (GtkWidget *focus, gboolean redo)
 {
-  GtkWidget *field
-      = focus == NULL ? NULL : gtk_widget_get_ancestor (focus, WM_TYPE_FORM_FIELD);
+  GtkWidget *field =
+      focus == NULL ? NULL : gtk_widget_get_ancestor (focus, WM_TYPE_FORM_FIELD);
 
   if (field == NULL || !WM_FORM_FIELD (field)->typing)
     return FALSE;

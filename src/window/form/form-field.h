@@ -28,8 +28,8 @@ void wm_form_field_set_suggestions (WmFormField *self, const char *const *names)
 /* For a field that is not bound: emits "entered" (const char *text) instead. */
 void wm_form_field_set_text (WmFormField *self, const char *text);
 const char *wm_form_field_get_text (WmFormField *self);
-void wm_form_field_set_remark (WmFormField *self, WmFieldVerdict verdict,
-                               const char *remark);
+void
+wm_form_field_set_remark (WmFormField *self, WmFieldVerdict verdict, const char *remark);
 GtkEntry *wm_form_field_get_entry (WmFormField *self);
 
 /* Undo inside the field while something is being typed; FALSE if nothing is. */

@@ -100,7 +100,8 @@ find_key (WmTrade *trade, WmFormKind kind, const char *text)
       if (is_name (text, (*row)->name))
         return (*row)->key;
   if (kind == WM_FORM_REMEDY)
-    for (const WmRemedyRow *const *row = wm_trade_list_remedies (trade, NULL); *row; row++)
+    for (const WmRemedyRow *const *row = wm_trade_list_remedies (trade, NULL); *row;
+         row++)
       if (is_name (text, (*row)->name))
         return (*row)->name;
   if (kind == WM_FORM_TEST)
@@ -184,8 +185,8 @@ wm_form_currency (WmSession *session)
 
   if (piece != NULL && piece->currency != NULL)
     return g_strdup (piece->currency);
-  currency = wm_archive_get_setting (wm_session_get_archive (session),
-                                     WM_SETTING_CURRENCY);
+  currency =
+      wm_archive_get_setting (wm_session_get_archive (session), WM_SETTING_CURRENCY);
   return currency != NULL ? currency : g_strdup ("EUR");
 }
 
@@ -208,7 +209,8 @@ judge_fineness (WmSession *session, WmRecord *record, gint64 ppt, char **out_rem
       || wm_fineness_is_standard (trade, family, (guint)ppt))
     return WM_FIELD_OK;
 
-  *out_remark = g_strdup_printf (_("%d is not a usual fineness of this metal."), (int)ppt);
+  *out_remark =
+      g_strdup_printf (_ ("%d is not a usual fineness of this metal."), (int)ppt);
   return WM_FIELD_ODD;
 }
 
@@ -265,7 +267,7 @@ wm_form_value_parse (WmSession *session, WmFormKind kind, const char *text,
 {
   g_autofree char *words = NULL;
   g_autofree char *today = NULL;
-  g_autoptr(GDateTime) now = NULL;
+  g_autoptr (GDateTime) now = NULL;
   WmFieldVerdict verdict;
   gint64 number;
   double real;
@@ -312,12 +314,12 @@ wm_form_edit_label (WmRecord *record, const WmField *field)
     const char *name;
     const char *label;
   } settings[] = {
-    { WM_SETTING_SHOP_NAME, N_("Name of the shop") },
-    { WM_SETTING_SHOP_ADDRESS, N_("Address of the shop") },
-    { WM_SETTING_SHOP_CONTACT, N_("Contact of the shop") },
-    { WM_SETTING_CURRENCY, N_("Currency of the shop") },
-    { WM_SETTING_PAPER, N_("Paper") },
-    { WM_SETTING_TERMS, N_("Terms of the shop") },
+    { WM_SETTING_SHOP_NAME, N_ ("Name of the shop") },
+    { WM_SETTING_SHOP_ADDRESS, N_ ("Address of the shop") },
+    { WM_SETTING_SHOP_CONTACT, N_ ("Contact of the shop") },
+    { WM_SETTING_CURRENCY, N_ ("Currency of the shop") },
+    { WM_SETTING_PAPER, N_ ("Paper") },
+    { WM_SETTING_TERMS, N_ ("Terms of the shop") },
   };
 
   if (WM_IS_SETTING (record))

@@ -18,12 +18,12 @@ typedef enum
   WM_FORM_PHONE,
   WM_FORM_EMAIL,
   WM_FORM_FINENESS,
-  WM_FORM_METAL,   /* key of a metal, or plain words */
-  WM_FORM_STONE,   /* key of a stone, or plain words */
-  WM_FORM_CUT,     /* key of a cut, or plain words */
+  WM_FORM_METAL, /* key of a metal, or plain words */
+  WM_FORM_STONE, /* key of a stone, or plain words */
+  WM_FORM_CUT,   /* key of a cut, or plain words */
   WM_FORM_CURRENCY,
-  WM_FORM_REMEDY,  /* name of a remedy of the tables, or plain words */
-  WM_FORM_TEST     /* name of a final test of the tables, or plain words */
+  WM_FORM_REMEDY, /* name of a remedy of the tables, or plain words */
+  WM_FORM_TEST    /* name of a final test of the tables, or plain words */
 } WmFormKind;
 
 #define WM_TYPE_FORM_KIND (wm_form_kind_get_type ())
@@ -35,9 +35,9 @@ char *wm_form_value_format (WmSession *session, WmFormKind kind, WmRecord *recor
 
 /* Checks @text and, unless it is wrong, writes it into @record. @out_remark as in
  * field-check.h. */
-WmFieldVerdict wm_form_value_parse (WmSession *session, WmFormKind kind,
-                                    const char *text, WmRecord *record,
-                                    const WmField *field, char **out_remark);
+WmFieldVerdict
+wm_form_value_parse (WmSession *session, WmFormKind kind, const char *text,
+                     WmRecord *record, const WmField *field, char **out_remark);
 
 /* Currency of the shown piece, else of the shop, else EUR. Caller frees. */
 char *wm_form_currency (WmSession *session);

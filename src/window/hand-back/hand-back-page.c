@@ -51,7 +51,8 @@ list_fields (WmHandBackPage *self, WmFormField *fields[N_FIELDS])
   fields[3] = self->next_reason;
 }
 
-/* ---- weight --------------------------------------------------------------------------- */
+/* ---- weight ---------------------------------------------------------------------------
+ */
 
 static void
 show_difference (WmHandBackPage *self, WmVisit *visit)
@@ -66,17 +67,19 @@ show_difference (WmHandBackPage *self, WmVisit *visit)
   difference = visit->mass_out_mg - visit->mass_in_mg;
   amount = wm_label_mass (ABS (difference));
   if (difference == 0)
-    text = g_strdup (_("The same as on arrival."));
+    text = g_strdup (_ ("The same as on arrival."));
   else
-    text = g_strdup_printf (difference < 0 ? _("%s less than on arrival: tell the customer"
-                                               " why.")
-                                           : _("%s more than on arrival."),
-                            amount);
+    text =
+        g_strdup_printf (difference < 0 ? _ ("%s less than on arrival: tell the customer"
+                                             " why.")
+                                        : _ ("%s more than on arrival."),
+                         amount);
   gtk_label_set_label (self->difference, text);
   gtk_widget_set_visible (GTK_WIDGET (self->difference), TRUE);
 }
 
-/* ---- next check ------------------------------------------------------------------------- */
+/* ---- next check
+ * ------------------------------------------------------------------------- */
 
 /* How often the piece is worn: the customary months are the tables'. */
 typedef struct
@@ -86,15 +89,15 @@ typedef struct
 } Wear;
 
 static const Wear wears[] = {
-  { N_("worn daily"),
-    N_("A piece of this kind that is worn daily is usually looked at again after %d"
-       " months.") },
-  { N_("worn often"),
-    N_("A piece of this kind that is worn often is usually looked at again after %d"
-       " months.") },
-  { N_("worn now and then"),
-    N_("A piece of this kind that is worn now and then is usually looked at again after"
-       " %d months.") },
+  { N_ ("worn daily"),
+    N_ ("A piece of this kind that is worn daily is usually looked at again after %d"
+        " months.") },
+  { N_ ("worn often"),
+    N_ ("A piece of this kind that is worn often is usually looked at again after %d"
+        " months.") },
+  { N_ ("worn now and then"),
+    N_ ("A piece of this kind that is worn now and then is usually looked at again after"
+        " %d months.") },
 };
 
 static void
@@ -103,17 +106,17 @@ on_interval_clicked (GtkButton *button, WmHandBackPage *self)
   int months = GPOINTER_TO_INT (g_object_get_data (G_OBJECT (button), "months"));
   const Wear *wear = g_object_get_data (G_OBJECT (button), "wear");
   WmVisit *visit = wm_session_get_visit (self->session);
-  g_autoptr(GDateTime) now = g_date_time_new_now_local ();
-  g_autoptr(GDateTime) then = g_date_time_add_months (now, months);
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
+  g_autoptr (GDateTime) then = g_date_time_add_months (now, months);
   g_autofree char *date = g_date_time_format (then, "%Y-%m-%d");
   g_autofree char *reason = NULL;
 
 #pragma GCC diagnostic push
 #pragma GCC diagnostic ignored "-Wformat-nonliteral"
-  reason = g_strdup_printf (_(wear->reason), months);
+  reason = g_strdup_printf (_ (wear->reason), months);
 #pragma GCC diagnostic pop
   if (visit != NULL)
-    wm_session_change (self->session, N_("Next check"), visit, "next_check_on", date,
+    wm_session_change (self->session, N_ ("Next check"), visit, "next_check_on", date,
                        "next_check_reason", reason, NULL);
 }
 
@@ -128,7 +131,7 @@ add_interval (WmHandBackPage *self, const Wear *wear, const WmRange *range)
     return;
   /* Translators: worn daily: after 6 months */
   label = g_strdup_printf (ngettext ("%s: after %d month", "%s: after %d months", months),
-                           _(wear->label), months);
+                           _ (wear->label), months);
   button = gtk_button_new_with_label (label);
   gtk_widget_add_css_class (button, "small-button");
   g_object_set_data (G_OBJECT (button), "months", GINT_TO_POINTER (months));
@@ -153,7 +156,8 @@ show_intervals (WmHandBackPage *self, const WmPieceType *type)
   add_interval (self, &wears[2], &type->months_seldom);
 }
 
-/* ---- state --------------------------------------------------------------------------------- */
+/* ---- state
+ * --------------------------------------------------------------------------------- */
 
 static void
 add_hint (GString *hints, guint n, const char *one, const char *many)
@@ -172,7 +176,7 @@ add_hint (GString *hints, guint n, const char *one, const char *many)
 static void
 show_hints (WmHandBackPage *self, WmVisitData *data)
 {
-  g_autoptr(GString) hints = g_string_new (NULL);
+  g_autoptr (GString) hints = g_string_new (NULL);
   guint n_open = wm_visit_data_count (data, WM_SEVERITY_NOT_LOOKED_AT), n_unproved = 0;
 
   for (guint i = 0; i < data->findings->len; i++)
@@ -181,12 +185,13 @@ show_hints (WmHandBackPage *self, WmVisitData *data)
 
       n_unproved += check->after_severity == WM_SEVERITY_NOT_LOOKED_AT;
     }
-  add_hint (hints, n_open, _("%u check is not looked at."),
-            _("%u checks are not looked at."));
-  add_hint (hints, n_unproved, _("%u finding is not looked at again after the work."),
-            _("%u findings are not looked at again after the work."));
-  add_hint (hints, data->visit->next_check_on == NULL, _("There is no date yet for the"
-                                                         " next check."),
+  add_hint (hints, n_open, _ ("%u check is not looked at."),
+            _ ("%u checks are not looked at."));
+  add_hint (hints, n_unproved, _ ("%u finding is not looked at again after the work."),
+            _ ("%u findings are not looked at again after the work."));
+  add_hint (hints, data->visit->next_check_on == NULL,
+            _ ("There is no date yet for the"
+               " next check."),
             "");
   gtk_label_set_label (self->hints, hints->str);
   gtk_widget_set_visible (GTK_WIDGET (self->hints),
@@ -204,9 +209,9 @@ show_state (WmHandBackPage *self, WmVisitData *data)
   g_autofree char *text = NULL;
 
   if (back && by != NULL)
-    text = g_strdup_printf (_("Handed back %s by %s"), day, by);
+    text = g_strdup_printf (_ ("Handed back %s by %s"), day, by);
   else if (back)
-    text = g_strdup_printf (_("Handed back %s"), day);
+    text = g_strdup_printf (_ ("Handed back %s"), day);
   gtk_label_set_label (self->state, text == NULL ? "" : text);
   gtk_widget_set_visible (GTK_WIDGET (self->state), back);
   gtk_widget_set_visible (self->give_back, !back && can_write);
@@ -220,7 +225,7 @@ show_visit (WmMomentPage *page, WmSession *session)
   const WmId *visit_id = wm_session_get_visit_id (session);
   WmVisit *visit = wm_session_get_visit (session);
   WmFormField *fields[N_FIELDS];
-  g_autoptr(WmVisitData) data = NULL;
+  g_autoptr (WmVisitData) data = NULL;
 
   g_set_object (&self->session, session);
   list_fields (self, fields);
@@ -256,14 +261,15 @@ page_iface_init (WmMomentPageInterface *iface)
   iface->leave = leave;
 }
 
-/* ---- overrides ------------------------------------------------------------------------------- */
+/* ---- overrides
+ * ------------------------------------------------------------------------------- */
 
 static void
 set_handed_back (WmHandBackPage *self, gboolean back)
 {
   WmVisit *visit = wm_session_get_visit (self->session);
   const WmId *by = wm_session_get_by (self->session);
-  g_autoptr(WmVisit) copy = NULL;
+  g_autoptr (WmVisit) copy = NULL;
 
   if (visit == NULL || wm_session_is_read_only (self->session)
       || (visit->handed_back_at_s != WM_UNKNOWN) == back)
@@ -273,8 +279,8 @@ set_handed_back (WmHandBackPage *self, gboolean back)
   copy->handed_back_at_s = back ? g_get_real_time () / G_USEC_PER_SEC : WM_UNKNOWN;
   copy->handed_back_by = back && by != NULL ? *by : WM_ID_NONE;
   wm_record_set_text (WM_RECORD (copy), "moment", WM_MOMENT_HAND_BACK);
-  wm_session_keep (self->session, back ? N_("Hand back") : N_("Not handed back after all"),
-                   copy);
+  wm_session_keep (self->session,
+                   back ? N_ ("Hand back") : N_ ("Not handed back after all"), copy);
 }
 
 static void

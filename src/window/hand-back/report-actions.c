@@ -57,23 +57,24 @@ tell_error (WmSession *session, const GError *error)
   if (error->domain == G_IO_ERROR || error->domain == G_FILE_ERROR)
     {
       /* The file's name and the system's reason are in the message. */
-      text = g_strdup_printf (_("The report was not written. %s"), error->message);
+      text = g_strdup_printf (_ ("The report was not written. %s"), error->message);
       wm_session_toast (session, text);
     }
   else
     wm_session_toast_error (session, error);
 }
 
-/* ---- PDF ------------------------------------------------------------------------------ */
+/* ---- PDF ------------------------------------------------------------------------------
+ */
 
 /* Off the main thread. */
 static void
 write_pdf (GTask *task, gpointer source, gpointer task_data, GCancellable *cancellable)
 {
   Job *job = task_data;
-  g_autoptr(GError) error = NULL;
-  g_autoptr(WmReport) report
-      = wm_report_new (job->archive, job->trade, &job->visit_id, NULL, &error);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (WmReport) report =
+      wm_report_new (job->archive, job->trade, &job->visit_id, NULL, &error);
 
   if (report == NULL || !wm_report_write_pdf (report, job->path, &error))
     g_task_return_error (task, g_steal_pointer (&error));
@@ -85,7 +86,7 @@ static void
 on_pdf_written (GObject *source, GAsyncResult *result, gpointer unused)
 {
   Job *job = g_task_get_task_data (G_TASK (result));
-  g_autoptr(GError) error = NULL;
+  g_autoptr (GError) error = NULL;
   g_autofree char *name = NULL, *text = NULL;
 
   if (!g_task_propagate_boolean (G_TASK (result), &error))
@@ -95,15 +96,15 @@ on_pdf_written (GObject *source, GAsyncResult *result, gpointer unused)
     }
   name = g_filename_display_basename (job->path);
   /* Translators: a file name: Report saved as 2026-0151-Q.pdf */
-  text = g_strdup_printf (_("Report saved as %s"), name);
+  text = g_strdup_printf (_ ("Report saved as %s"), name);
   wm_session_toast (job->session, text);
 }
 
 static void
 on_path_chosen (GtkNativeDialog *dialog, int response, Job *job)
 {
-  g_autoptr(GFile) file = NULL;
-  g_autoptr(GTask) task = NULL;
+  g_autoptr (GFile) file = NULL;
+  g_autoptr (GTask) task = NULL;
 
   if (response == GTK_RESPONSE_ACCEPT)
     file = gtk_file_chooser_get_file (GTK_FILE_CHOOSER (dialog));
@@ -125,7 +126,7 @@ wm_report_save (GtkWindow *parent, WmSession *session)
 {
   Job *job = make_job (parent, session);
   WmPiece *piece = wm_session_get_piece (session);
-  g_autoptr(GDateTime) now = g_date_time_new_now_local ();
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
   g_autofree char *day = g_date_time_format (now, "%Y-%m-%d");
   g_autofree char *name = NULL;
   GtkFileChooserNative *chooser;
@@ -133,15 +134,16 @@ wm_report_save (GtkWindow *parent, WmSession *session)
   if (job == NULL)
     return;
   name = g_strdup_printf ("%s-%s.pdf", piece->number, day);
-  chooser = gtk_file_chooser_native_new (_("Save report as PDF"), parent,
-                                         GTK_FILE_CHOOSER_ACTION_SAVE, _("_Save"), NULL);
+  chooser = gtk_file_chooser_native_new (_ ("Save report as PDF"), parent,
+                                         GTK_FILE_CHOOSER_ACTION_SAVE, _ ("_Save"), NULL);
   gtk_native_dialog_set_modal (GTK_NATIVE_DIALOG (chooser), TRUE);
   gtk_file_chooser_set_current_name (GTK_FILE_CHOOSER (chooser), name);
   g_signal_connect (chooser, "response", G_CALLBACK (on_path_chosen), job);
   gtk_native_dialog_show (GTK_NATIVE_DIALOG (chooser));
 }
 
-/* ---- printer ---------------------------------------------------------------------------- */
+/* ---- printer
+ * ---------------------------------------------------------------------------- */
 
 static void
 on_draw_page (GtkPrintOperation *operation, GtkPrintContext *context, int page,
@@ -154,14 +156,14 @@ static void
 on_printed (GtkPrintOperation *operation, GtkPrintOperationResult result,
             WmSession *session)
 {
-  g_autoptr(GError) error = NULL;
+  g_autoptr (GError) error = NULL;
 
   if (result == GTK_PRINT_OPERATION_RESULT_ERROR)
     {
       g_autofree char *text = NULL;
 
       gtk_print_operation_get_error (operation, &error);
-      text = g_strdup_printf (_("The report was not printed. %s"),
+      text = g_strdup_printf (_ ("The report was not printed. %s"),
                               error == NULL ? "" : error->message);
       wm_session_toast (session, text);
     }
@@ -170,12 +172,12 @@ on_printed (GtkPrintOperation *operation, GtkPrintOperationResult result,
 static void
 set_paper (GtkPrintOperation *operation, WmReport *report)
 {
-  g_autoptr(GtkPageSetup) setup = gtk_page_setup_new ();
+  g_autoptr (GtkPageSetup) setup = gtk_page_setup_new ();
   GtkPaperSize *paper;
   double width_mm, height_mm;
 
   wm_report_get_page_size_mm (report, &width_mm, &height_mm);
-  paper = gtk_paper_size_new_custom ("wearmark", _("Report"), width_mm, height_mm,
+  paper = gtk_paper_size_new_custom ("wearmark", _ ("Report"), width_mm, height_mm,
                                      GTK_UNIT_MM);
   gtk_page_setup_set_paper_size (setup, paper);
   gtk_paper_size_free (paper);
@@ -187,9 +189,9 @@ static void
 make_report (GTask *task, gpointer source, gpointer task_data, GCancellable *cancellable)
 {
   Job *job = task_data;
-  g_autoptr(GError) error = NULL;
-  WmReport *report
-      = wm_report_new (job->archive, job->trade, &job->visit_id, NULL, &error);
+  g_autoptr (GError) error = NULL;
+  WmReport *report =
+      wm_report_new (job->archive, job->trade, &job->visit_id, NULL, &error);
 
   if (report == NULL)
     g_task_return_error (task, g_steal_pointer (&error));
@@ -201,9 +203,9 @@ static void
 on_report_made (GObject *source, GAsyncResult *result, gpointer unused)
 {
   Job *job = g_task_get_task_data (G_TASK (result));
-  g_autoptr(GError) error = NULL;
+  g_autoptr (GError) error = NULL;
   WmReport *report = g_task_propagate_pointer (G_TASK (result), &error);
-  g_autoptr(GtkPrintOperation) operation = NULL;
+  g_autoptr (GtkPrintOperation) operation = NULL;
 
   if (report == NULL)
     {
@@ -229,7 +231,7 @@ void
 wm_report_print (GtkWindow *parent, WmSession *session)
 {
   Job *job = make_job (parent, session);
-  g_autoptr(GTask) task = NULL;
+  g_autoptr (GTask) task = NULL;
 
   if (job == NULL)
     return;

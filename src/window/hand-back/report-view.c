@@ -78,10 +78,10 @@ static void
 make_pages (GTask *task, gpointer source, gpointer task_data, GCancellable *cancellable)
 {
   Job *job = task_data;
-  g_autoptr(GError) error = NULL;
-  g_autoptr(WmReport) report
-      = wm_report_new (job->archive, job->trade, &job->visit_id, NULL, &error);
-  g_autoptr(GPtrArray) pages = NULL;
+  g_autoptr (GError) error = NULL;
+  g_autoptr (WmReport) report =
+      wm_report_new (job->archive, job->trade, &job->visit_id, NULL, &error);
+  g_autoptr (GPtrArray) pages = NULL;
 
   if (report == NULL)
     {
@@ -107,13 +107,13 @@ make_picture (cairo_surface_t *surface, guint page, guint n_pages)
   int width = cairo_image_surface_get_width (surface);
   int height = cairo_image_surface_get_height (surface);
   int stride = cairo_image_surface_get_stride (surface);
-  g_autoptr(GBytes) bytes = g_bytes_new (cairo_image_surface_get_data (surface),
-                                         (gsize)stride * height);
-  g_autoptr(GdkTexture) texture = gdk_memory_texture_new (
+  g_autoptr (GBytes) bytes =
+      g_bytes_new (cairo_image_surface_get_data (surface), (gsize)stride * height);
+  g_autoptr (GdkTexture) texture = gdk_memory_texture_new (
       width, height, GDK_MEMORY_B8G8R8A8_PREMULTIPLIED, bytes, stride);
   GtkWidget *picture = gtk_picture_new_for_paintable (GDK_PAINTABLE (texture));
   /* Translators: a page of the report: Page 1 of 3 */
-  g_autofree char *name = g_strdup_printf (_("Page %u of %u"), page + 1, n_pages);
+  g_autofree char *name = g_strdup_printf (_ ("Page %u of %u"), page + 1, n_pages);
 
   gtk_widget_set_size_request (picture, PAGE_WIDTH, PAGE_WIDTH * height / width);
   gtk_widget_set_halign (picture, GTK_ALIGN_CENTER);
@@ -137,8 +137,8 @@ static void
 on_pages_made (GObject *source, GAsyncResult *result, gpointer user_data)
 {
   WmReportView *self = WM_REPORT_VIEW (source);
-  g_autoptr(GError) error = NULL;
-  g_autoptr(GPtrArray) pages = g_task_propagate_pointer (G_TASK (result), &error);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (GPtrArray) pages = g_task_propagate_pointer (G_TASK (result), &error);
   g_autofree char *line = NULL;
 
   if (g_error_matches (error, G_IO_ERROR, G_IO_ERROR_CANCELLED) || self->session == NULL)
@@ -162,7 +162,7 @@ start_making (gpointer data)
 {
   WmReportView *self = data;
   const WmId *visit_id = wm_session_get_visit_id (self->session);
-  g_autoptr(GTask) task = NULL;
+  g_autoptr (GTask) task = NULL;
   Job *job;
 
   self->delay_id = 0;

@@ -35,7 +35,7 @@ choose (WmPersonPicker *self, guint index)
   wm_session_set_person (self->session, person);
   gtk_popover_popdown (GTK_POPOVER (self));
   /* Translators: the person whose name stands beside every change from now on */
-  text = g_strdup_printf (_("%s is working now."), person->name);
+  text = g_strdup_printf (_ ("%s is working now."), person->name);
   wm_session_toast (self->session, text);
 }
 
@@ -80,7 +80,8 @@ make_row (WmPersonPicker *self, WmPerson *person, guint index)
   if (wm_session_get_by (self->session) != NULL
       && wm_id_equal (wm_session_get_by (self->session),
                       wm_record_get_id (WM_RECORD (person))))
-    gtk_box_append (GTK_BOX (box), gtk_image_new_from_icon_name ("object-select-symbolic"));
+    gtk_box_append (GTK_BOX (box),
+                    gtk_image_new_from_icon_name ("object-select-symbolic"));
   gtk_box_append (GTK_BOX (box), key);
   gtk_widget_add_css_class (box, "picker-line");
   gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (row), box);
@@ -128,8 +129,8 @@ static void
 wm_person_picker_init (WmPersonPicker *self)
 {
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
-  GtkWidget *title = gtk_label_new (_("Who is working now?"));
-  GtkWidget *settings = gtk_button_new_with_label (_("People of the shop…"));
+  GtkWidget *title = gtk_label_new (_ ("Who is working now?"));
+  GtkWidget *settings = gtk_button_new_with_label (_ ("People of the shop…"));
   GtkEventController *keys = gtk_event_controller_key_new ();
 
   gtk_widget_add_css_class (title, "group-label");
@@ -141,11 +142,11 @@ wm_person_picker_init (WmPersonPicker *self)
   gtk_widget_add_css_class (self->list, "picker");
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->list),
                                   GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _("Who is working now?"), -1);
+                                  _ ("Who is working now?"), -1);
   g_signal_connect (self->list, "row-activated", G_CALLBACK (on_row_activated), self);
 
-  self->empty = gtk_label_new (_("Nobody is entered yet. With names here, every change"
-                                 " says who made it."));
+  self->empty = gtk_label_new (_ ("Nobody is entered yet. With names here, every change"
+                                  " says who made it."));
   gtk_label_set_wrap (GTK_LABEL (self->empty), TRUE);
   gtk_label_set_max_width_chars (GTK_LABEL (self->empty), 28);
   gtk_label_set_xalign (GTK_LABEL (self->empty), 0);
@@ -161,7 +162,7 @@ wm_person_picker_init (WmPersonPicker *self)
   gtk_widget_set_size_request (box, 260, -1);
   gtk_popover_set_child (GTK_POPOVER (self), box);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _("Who is working now?"), -1);
+                                  _ ("Who is working now?"), -1);
 
   gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
   g_signal_connect (keys, "key-pressed", G_CALLBACK (on_key_pressed), self);

@@ -35,9 +35,10 @@ struct _WmPreferencesWindow
   WmSession *session;
 };
 
-static const char *const field_settings[N_FIELDS]
-    = { WM_SETTING_SHOP_NAME, WM_SETTING_SHOP_ADDRESS, WM_SETTING_SHOP_CONTACT,
-        WM_SETTING_CURRENCY, WM_SETTING_TERMS };
+static const char *const field_settings[N_FIELDS] = {
+  WM_SETTING_SHOP_NAME, WM_SETTING_SHOP_ADDRESS, WM_SETTING_SHOP_CONTACT,
+  WM_SETTING_CURRENCY, WM_SETTING_TERMS
+};
 
 G_DEFINE_FINAL_TYPE (WmPreferencesWindow, wm_preferences_window,
                      ADW_TYPE_PREFERENCES_WINDOW)
@@ -70,15 +71,15 @@ find_setting (GPtrArray *settings, const char *name)
 static void
 show_settings (WmPreferencesWindow *self)
 {
-  g_autoptr(GPtrArray) settings = wm_archive_list (wm_session_get_archive (self->session),
-                                                   WM_KIND_SETTING, NULL, NULL, NULL);
-  g_autoptr(WmSetting) paper = find_setting (settings, WM_SETTING_PAPER);
+  g_autoptr (GPtrArray) settings = wm_archive_list (
+      wm_session_get_archive (self->session), WM_KIND_SETTING, NULL, NULL, NULL);
+  g_autoptr (WmSetting) paper = find_setting (settings, WM_SETTING_PAPER);
   WmFormField *fields[N_FIELDS];
 
   list_fields (self, fields);
   for (int i = 0; i < N_FIELDS; i++)
     {
-      g_autoptr(WmSetting) setting = find_setting (settings, field_settings[i]);
+      g_autoptr (WmSetting) setting = find_setting (settings, field_settings[i]);
 
       wm_form_field_bind (fields[i], self->session, setting);
     }
@@ -89,8 +90,8 @@ show_settings (WmPreferencesWindow *self)
 static void
 show_people (WmPreferencesWindow *self)
 {
-  g_autoptr(GPtrArray) people
-      = wm_workers_list (wm_session_get_archive (self->session), TRUE);
+  g_autoptr (GPtrArray) people =
+      wm_workers_list (wm_session_get_archive (self->session), TRUE);
   GtkWidget *row = gtk_widget_get_first_child (GTK_WIDGET (self->people));
 
   for (guint i = 0; i < people->len; i++)
@@ -136,7 +137,7 @@ on_new_person (WmFormField *field, const char *text, WmPreferencesWindow *self)
 {
   g_autofree char *name = g_strstrip (g_strdup (text));
   g_autofree char *initials = NULL;
-  g_autoptr(WmPerson) person = NULL;
+  g_autoptr (WmPerson) person = NULL;
   WmEdit *edit;
 
   wm_form_field_set_text (field, "");
@@ -147,7 +148,7 @@ on_new_person (WmFormField *field, const char *text, WmPreferencesWindow *self)
   wm_record_set_text (WM_RECORD (person), "role", WM_ROLE_WORKER);
   wm_record_set_text (WM_RECORD (person), "name", name);
   wm_record_set_text (WM_RECORD (person), "initials", initials);
-  edit = wm_session_begin_shop (self->session, N_("New person of the shop"));
+  edit = wm_session_begin_shop (self->session, N_ ("New person of the shop"));
   wm_session_put (self->session, edit, person);
   wm_session_commit (self->session, edit);
   /* The first one entered is the one who sits here. */
@@ -165,8 +166,8 @@ on_close_request (GtkWindow *window)
   for (int i = 0; i < N_FIELDS; i++)
     wm_form_field_leave (fields[i]);
   wm_form_field_leave (self->new_person);
-  for (GtkWidget *row = gtk_widget_get_first_child (GTK_WIDGET (self->people)); row != NULL;
-       row = gtk_widget_get_next_sibling (row))
+  for (GtkWidget *row = gtk_widget_get_first_child (GTK_WIDGET (self->people));
+       row != NULL; row = gtk_widget_get_next_sibling (row))
     wm_worker_row_leave (WM_WORKER_ROW (row));
 
   return GTK_WINDOW_CLASS (wm_preferences_window_parent_class)->close_request (window);
@@ -227,7 +228,7 @@ static void
 wm_preferences_window_init (WmPreferencesWindow *self)
 {
   static const char *const paper_keys[] = { "a4", "letter" };
-  const char *paper_names[] = { _("A4 (210 × 297 mm)"), _("Letter (8½ × 11 in)") };
+  const char *paper_names[] = { _ ("A4 (210 × 297 mm)"), _ ("Letter (8½ × 11 in)") };
 
   gtk_widget_init_template (GTK_WIDGET (self));
   wm_form_choice_set_choices (self->paper, paper_keys, paper_names,
@@ -238,8 +239,8 @@ wm_preferences_window_init (WmPreferencesWindow *self)
 WmPreferencesWindow *
 wm_preferences_window_new (GtkWindow *parent, WmSession *session)
 {
-  WmPreferencesWindow *self
-      = g_object_new (WM_TYPE_PREFERENCES_WINDOW, "transient-for", parent, NULL);
+  WmPreferencesWindow *self =
+      g_object_new (WM_TYPE_PREFERENCES_WINDOW, "transient-for", parent, NULL);
 
   self->session = g_object_ref (session);
   gtk_widget_set_sensitive (GTK_WIDGET (self->new_person),

@@ -29,7 +29,7 @@ on_retire_clicked (GtkButton *button, WmWorkerRow *self)
   gboolean retired = !self->person->retired;
 
   wm_session_change (self->session,
-                     retired ? N_("Person no longer here") : N_("Person here again"),
+                     retired ? N_ ("Person no longer here") : N_ ("Person here again"),
                      self->person, "retired", retired, NULL);
 }
 
@@ -83,7 +83,7 @@ wm_worker_row_show (WmWorkerRow *self, WmPerson *person)
   wm_form_field_bind (self->name, self->session, person);
   wm_form_field_bind (self->initials, self->session, person);
   gtk_button_set_label (self->retire,
-                        person->retired ? _("Here again") : _("No longer here"));
+                        person->retired ? _ ("Here again") : _ ("No longer here"));
   if (person->retired)
     gtk_widget_add_css_class (GTK_WIDGET (self), "retired");
   else

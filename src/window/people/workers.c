@@ -34,9 +34,9 @@ is_taken (GPtrArray *people, const char *initials)
 char *
 wm_workers_make_initials (WmArchive *archive, const char *name)
 {
-  g_autoptr(GPtrArray) people = wm_workers_list (archive, TRUE);
-  g_auto(GStrv) words = g_strsplit (name, " ", -1);
-  g_autoptr(GString) initials = g_string_new (NULL);
+  g_autoptr (GPtrArray) people = wm_workers_list (archive, TRUE);
+  g_auto (GStrv) words = g_strsplit (name, " ", -1);
+  g_autoptr (GString) initials = g_string_new (NULL);
   g_autofree char *upper = NULL;
 
   for (guint i = 0; words[i] != NULL && g_utf8_strlen (initials->str, -1) < 3; i++)

@@ -42,10 +42,10 @@ describe_on_bench (WmPieceRow *row)
   if (row->promised_on != NULL)
     {
       day = wm_label_short_date (row->promised_on);
-      return g_strdup_printf (_("promised for %s"), day);
+      return g_strdup_printf (_ ("promised for %s"), day);
     }
   day = wm_label_short_day (row->taken_in_at_s);
-  return g_strdup_printf (_("in since %s"), day);
+  return g_strdup_printf (_ ("in since %s"), day);
 }
 
 char *
@@ -54,17 +54,18 @@ wm_piece_row_describe_status (WmPieceRow *row)
   g_autofree char *day = NULL;
 
   if (row->on_bench)
-    return g_strcmp0 (row->moment, WM_MOMENT_HAND_BACK) == 0 ? g_strdup (_("to hand back"))
-                                                             : describe_on_bench (row);
+    return g_strcmp0 (row->moment, WM_MOMENT_HAND_BACK) == 0
+               ? g_strdup (_ ("to hand back"))
+               : describe_on_bench (row);
   if (row->next_check_on != NULL)
     {
       day = wm_label_short_date (row->next_check_on);
-      return g_strdup_printf (_("due %s"), day);
+      return g_strdup_printf (_ ("due %s"), day);
     }
   if (row->handed_back_at_s != WM_UNKNOWN)
     {
       day = wm_label_short_day (row->handed_back_at_s);
-      return g_strdup_printf (_("handed back %s"), day);
+      return g_strdup_printf (_ ("handed back %s"), day);
     }
   return g_strdup ("");
 }
@@ -86,7 +87,7 @@ show_row (WmPieceRowView *self, WmPieceRow *row)
   status = wm_piece_row_describe_status (row);
   gtk_label_set_label (self->number, row->number);
   gtk_label_set_label (self->owner,
-                       row->owner_name == NULL ? _("no owner yet") : row->owner_name);
+                       row->owner_name == NULL ? _ ("no owner yet") : row->owner_name);
   gtk_label_set_label (self->kind, kind);
   gtk_label_set_label (self->word, wm_severity_word (row->severity));
   wm_glyph_set_severity (self->glyph, row->severity);

@@ -16,8 +16,8 @@ typedef struct
 {
   WmPieces which;
   gint64 count;
-  GHashTable *pages;     /* page number -> GPtrArray of WmPiecesItem */
-  GQueue pages_order;    /* page numbers, oldest first */
+  GHashTable *pages;  /* page number -> GPtrArray of WmPiecesItem */
+  GQueue pages_order; /* page numbers, oldest first */
 } Group;
 
 #define N_GROUPS 3
@@ -27,12 +27,12 @@ struct _WmPiecesModel
   GObject parent_instance;
 
   WmArchive *archive;
-  char *words;             /* NULL: the groups */
+  char *words; /* NULL: the groups */
   Group groups[N_GROUPS];
-  GPtrArray *found;        /* WmPiecesItem, with words */
-  gboolean found_all;      /* no more to read */
+  GPtrArray *found;   /* WmPiecesItem, with words */
+  gboolean found_all; /* no more to read */
   gboolean reading_found;
-  guint generation;        /* answers to an older question are dropped */
+  guint generation; /* answers to an older question are dropped */
   WmPiecesState state;
 };
 
@@ -41,7 +41,7 @@ typedef struct
 {
   WmArchive *archive;
   char *words;
-  int group;      /* -1: count all groups; N_GROUPS: search */
+  int group; /* -1: count all groups; N_GROUPS: search */
   guint page;
   guint offset;
   guint generation;
@@ -60,10 +60,10 @@ enum
 
 static GParamSpec *props[N_PROPS];
 
-static const WmPieces group_which[N_GROUPS]
-    = { WM_PIECES_ON_BENCH, WM_PIECES_DUE, WM_PIECES_ALL };
-static const char *const group_titles[N_GROUPS]
-    = { N_("On the bench"), N_("Due"), N_("All") };
+static const WmPieces group_which[N_GROUPS] = { WM_PIECES_ON_BENCH, WM_PIECES_DUE,
+                                                WM_PIECES_ALL };
+static const char *const group_titles[N_GROUPS] = { N_ ("On the bench"), N_ ("Due"),
+                                                    N_ ("All") };
 
 static void model_iface_init (GListModelInterface *iface);
 
@@ -92,8 +92,8 @@ answer_question (Question *question)
 {
   if (question->group < 0)
     for (int i = 0; i < N_GROUPS; i++)
-      question->counts[i]
-          = wm_archive_count (question->archive, group_which[i], question->due_by);
+      question->counts[i] =
+          wm_archive_count (question->archive, group_which[i], question->due_by);
   else
     question->rows = wm_archive_search (
         question->archive, question->words,
@@ -227,8 +227,8 @@ take_counts (WmPiecesModel *self, const gint64 *counts)
 static void
 take_page (WmPiecesModel *self, int index, guint page, GPtrArray *rows)
 {
-  GPtrArray *items
-      = g_hash_table_lookup (self->groups[index].pages, GUINT_TO_POINTER (page));
+  GPtrArray *items =
+      g_hash_table_lookup (self->groups[index].pages, GUINT_TO_POINTER (page));
 
   for (guint i = 0; items != NULL && rows != NULL && i < rows->len && i < items->len; i++)
     wm_pieces_item_set_row (items->pdata[i], rows->pdata[i]);
@@ -261,8 +261,8 @@ take_found (WmPiecesModel *self, guint offset, GPtrArray *rows)
       g_list_model_items_changed (G_LIST_MODEL (self), old + 1, 0, n);
       g_list_model_items_changed (G_LIST_MODEL (self), 0, 1, 1);
     }
-  set_state (self, self->found->len > 0 ? WM_PIECES_STATE_ROWS
-                                        : WM_PIECES_STATE_NOT_FOUND);
+  set_state (self,
+             self->found->len > 0 ? WM_PIECES_STATE_ROWS : WM_PIECES_STATE_NOT_FOUND);
 }
 
 static gboolean
@@ -310,7 +310,7 @@ get_found_item (WmPiecesModel *self, guint position)
   if (position == 0)
     {
       count = g_strdup_printf (self->found_all ? "%'u" : "%'u+", self->found->len);
-      return wm_pieces_item_new_head (_("Found"), count);
+      return wm_pieces_item_new_head (_ ("Found"), count);
     }
   if (position > self->found->len)
     return NULL;
@@ -342,10 +342,10 @@ get_item (GListModel *model, guint position)
         }
       if (position == 0)
         {
-          g_autofree char *count
-              = g_strdup_printf ("%'" G_GINT64_FORMAT, self->groups[i].count);
+          g_autofree char *count =
+              g_strdup_printf ("%'" G_GINT64_FORMAT, self->groups[i].count);
 
-          return wm_pieces_item_new_head (_(group_titles[i]), count);
+          return wm_pieces_item_new_head (_ (group_titles[i]), count);
         }
       return g_object_ref (
           get_page (self, i, (position - 1) / PAGE)->pdata[(position - 1) % PAGE]);
@@ -408,8 +408,8 @@ wm_pieces_model_init (WmPiecesModel *self)
   for (int i = 0; i < N_GROUPS; i++)
     {
       self->groups[i].which = group_which[i];
-      self->groups[i].pages = g_hash_table_new_full (
-          NULL, NULL, NULL, (GDestroyNotify)g_ptr_array_unref);
+      self->groups[i].pages =
+          g_hash_table_new_full (NULL, NULL, NULL, (GDestroyNotify)g_ptr_array_unref);
       g_queue_init (&self->groups[i].pages_order);
     }
 }
@@ -478,8 +478,8 @@ wm_pieces_model_get_state (WmPiecesModel *self)
 char *
 wm_pieces_due_by (int days)
 {
-  g_autoptr(GDateTime) now = g_date_time_new_now_local ();
-  g_autoptr(GDateTime) then = g_date_time_add_days (now, days);
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
+  g_autoptr (GDateTime) then = g_date_time_add_days (now, days);
 
   return g_date_time_format (then, "%Y-%m-%d");
 }

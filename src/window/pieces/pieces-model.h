@@ -17,7 +17,7 @@ G_DECLARE_FINAL_TYPE (WmPiecesModel, wm_pieces_model, WM, PIECES_MODEL, GObject)
 
 typedef enum
 {
-  WM_PIECES_STATE_READING,  /* nothing known yet */
+  WM_PIECES_STATE_READING, /* nothing known yet */
   WM_PIECES_STATE_ROWS,
   WM_PIECES_STATE_EMPTY,    /* no piece in the archive */
   WM_PIECES_STATE_NOT_FOUND /* none for these words */

@@ -52,22 +52,22 @@ show_state (WmPiecesPane *self)
   WmPiecesState state = wm_pieces_model_get_state (self->model);
 
   if (state == WM_PIECES_STATE_EMPTY)
-    gtk_label_set_label (self->empty, _("No pieces yet. Take in the first one."));
+    gtk_label_set_label (self->empty, _ ("No pieces yet. Take in the first one."));
   else if (state == WM_PIECES_STATE_NOT_FOUND)
     gtk_label_set_label (self->empty,
-                         _("Nothing found for these words. Try a number or a name."));
+                         _ ("Nothing found for these words. Try a number or a name."));
   gtk_stack_set_visible_child_name (
-      self->stack,
-      state == WM_PIECES_STATE_EMPTY || state == WM_PIECES_STATE_NOT_FOUND ? "empty"
-                                                                           : "list");
+      self->stack, state == WM_PIECES_STATE_EMPTY || state == WM_PIECES_STATE_NOT_FOUND
+                       ? "empty"
+                       : "list");
 }
 
 static void
 show_diary_count (WmPiecesPane *self)
 {
   g_autofree char *due_by = wm_pieces_due_by (DIARY_DAYS);
-  gint64 n = wm_archive_count (wm_session_get_archive (self->session), WM_PIECES_DUE,
-                               due_by);
+  gint64 n =
+      wm_archive_count (wm_session_get_archive (self->session), WM_PIECES_DUE, due_by);
   g_autofree char *text = g_strdup_printf ("%" G_GINT64_FORMAT, n);
 
   gtk_label_set_label (self->diary_count, n > 0 ? text : "");
@@ -134,7 +134,7 @@ on_search_activate (GtkSearchEntry *entry, WmPiecesPane *self)
 
   for (guint i = 0; i < MIN (g_list_model_get_n_items (model), 2); i++)
     {
-      g_autoptr(WmPiecesItem) item = g_list_model_get_item (model, i);
+      g_autoptr (WmPiecesItem) item = g_list_model_get_item (model, i);
 
       if (wm_pieces_item_get_row (item) != NULL)
         {
@@ -260,12 +260,11 @@ make_factory (WmPiecesPane *self)
 void
 wm_pieces_pane_set_session (WmPiecesPane *self, WmSession *session)
 {
-  g_autoptr(GtkListItemFactory) factory = NULL;
+  g_autoptr (GtkListItemFactory) factory = NULL;
 
   self->session = g_object_ref (session);
   self->model = wm_pieces_model_new (wm_session_get_archive (session));
-  self->selection
-      = gtk_single_selection_new (g_object_ref (G_LIST_MODEL (self->model)));
+  self->selection = gtk_single_selection_new (g_object_ref (G_LIST_MODEL (self->model)));
   gtk_single_selection_set_autoselect (self->selection, FALSE);
   gtk_single_selection_set_can_unselect (self->selection, TRUE);
 

@@ -38,7 +38,7 @@ add_proof (WmProofCard *self, const char *test)
 {
   const WmId *visit_id = wm_session_get_visit_id (self->session);
   const WmId *by = wm_session_get_by (self->session);
-  g_autoptr(WmProof) proof = NULL;
+  g_autoptr (WmProof) proof = NULL;
   WmEdit *edit;
 
   if (visit_id == NULL)
@@ -53,7 +53,7 @@ add_proof (WmProofCard *self, const char *test)
   if (by != NULL)
     proof->tested_by = *by;
   wm_record_set_text (WM_RECORD (proof), "test", test);
-  edit = wm_session_begin (self->session, N_("Test after the work"));
+  edit = wm_session_begin (self->session, N_ ("Test after the work"));
   wm_session_put (self->session, edit, proof);
   wm_session_commit (self->session, edit);
 }
@@ -78,11 +78,12 @@ static void
 on_severity_chosen (WmSeverityChoice *choice, int severity, WmProofCard *self)
 {
   if (self->check != NULL)
-    wm_session_change (self->session, N_("Severity after the work"), self->check,
+    wm_session_change (self->session, N_ ("Severity after the work"), self->check,
                        "after_severity", (gint64)severity, NULL);
 }
 
-/* ---- showing ------------------------------------------------------------------------- */
+/* ---- showing -------------------------------------------------------------------------
+ */
 
 static gboolean
 is_done (GPtrArray *proofs, const char *test)
@@ -180,7 +181,8 @@ wm_proof_card_leave (WmProofCard *self)
   wm_form_field_leave (self->other);
 }
 
-/* ---- overrides ------------------------------------------------------------------------ */
+/* ---- overrides ------------------------------------------------------------------------
+ */
 
 static void
 wm_proof_card_dispose (GObject *object)

@@ -29,7 +29,7 @@ static void
 on_passed_toggled (GtkToggleButton *button, WmProofLine *self)
 {
   const WmId *by = wm_session_get_by (self->session);
-  g_autoptr(WmProof) copy = NULL;
+  g_autoptr (WmProof) copy = NULL;
 
   if (self->filling)
     return;
@@ -37,14 +37,14 @@ on_passed_toggled (GtkToggleButton *button, WmProofLine *self)
   copy->passed = gtk_toggle_button_get_active (button);
   copy->tested_at_s = g_get_real_time () / G_USEC_PER_SEC;
   copy->tested_by = by != NULL ? *by : WM_ID_NONE;
-  wm_session_keep (self->session, copy->passed ? N_("Test passed") : N_("Test not passed"),
-                   copy);
+  wm_session_keep (self->session,
+                   copy->passed ? N_ ("Test passed") : N_ ("Test not passed"), copy);
 }
 
 static void
 on_remove_clicked (GtkButton *button, WmProofLine *self)
 {
-  WmEdit *edit = wm_session_begin (self->session, N_("Remove test"));
+  WmEdit *edit = wm_session_begin (self->session, N_ ("Remove test"));
 
   wm_edit_remove (edit, self->proof);
   wm_session_commit (self->session, edit);
@@ -98,14 +98,14 @@ void
 wm_proof_line_show (WmProofLine *self, WmProof *proof)
 {
   gboolean can_write = !wm_session_is_read_only (self->session);
-  g_autofree char *spoken = g_strdup_printf (_("Passed: %s"), proof->test);
+  g_autofree char *spoken = g_strdup_printf (_ ("Passed: %s"), proof->test);
 
   g_set_object (&self->proof, proof);
   self->filling = TRUE;
   gtk_toggle_button_set_active (self->passed, proof->passed);
   self->filling = FALSE;
   gtk_button_set_label (GTK_BUTTON (self->passed),
-                        proof->passed ? _("passed") : _("not passed"));
+                        proof->passed ? _ ("passed") : _ ("not passed"));
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->passed),
                                   GTK_ACCESSIBLE_PROPERTY_LABEL, spoken, -1);
   gtk_widget_set_sensitive (GTK_WIDGET (self->passed), can_write);

@@ -35,7 +35,8 @@ G_DEFINE_FINAL_TYPE_WITH_CODE (WmProofPage, wm_proof_page, GTK_TYPE_WIDGET,
                                G_IMPLEMENT_INTERFACE (WM_TYPE_MOMENT_PAGE,
                                                       page_iface_init))
 
-/* ---- which tests fit ---------------------------------------------------------------- */
+/* ---- which tests fit ----------------------------------------------------------------
+ */
 
 static void
 add_tests (GPtrArray *tests, WmTrade *trade, const char *const *keys)
@@ -69,8 +70,8 @@ list_tests_of_finding (WmTrade *trade, const WmFinding *finding)
     return tests;
   for (guint i = 0; i < finding->remedies->len; i++)
     {
-      const WmRemedyRow *row
-          = find_remedy (trade, ((WmRemedy *)finding->remedies->pdata[i])->what);
+      const WmRemedyRow *row =
+          find_remedy (trade, ((WmRemedy *)finding->remedies->pdata[i])->what);
 
       if (row != NULL)
         add_tests (tests, trade, row->tests);
@@ -91,8 +92,8 @@ list_tests_of_piece (WmTrade *trade, WmVisitData *data)
   for (guint i = 0; trade != NULL && i < data->checks->len; i++)
     {
       WmCheck *check = data->checks->pdata[i];
-      const WmChecklistItem *item
-          = check->item == NULL ? NULL : wm_trade_find_item (trade, check->item);
+      const WmChecklistItem *item =
+          check->item == NULL ? NULL : wm_trade_find_item (trade, check->item);
 
       if (item != NULL && check->severity != WM_SEVERITY_NOT_PRESENT)
         add_tests (tests, trade, item->tests);
@@ -100,7 +101,8 @@ list_tests_of_piece (WmTrade *trade, WmVisitData *data)
   return tests;
 }
 
-/* ---- showing --------------------------------------------------------------------------- */
+/* ---- showing
+ * --------------------------------------------------------------------------- */
 
 static GtkWidget *
 make_card (gpointer record, gpointer user_data)
@@ -116,7 +118,7 @@ show_card (GtkWidget *child, gpointer record, gpointer user_data)
   for (guint i = 0; i < self->data->findings->len; i++)
     {
       WmFinding *finding = self->data->findings->pdata[i];
-      g_autoptr(GPtrArray) tests = NULL;
+      g_autoptr (GPtrArray) tests = NULL;
 
       if (finding->check != record)
         continue;
@@ -129,9 +131,9 @@ show_card (GtkWidget *child, gpointer record, gpointer user_data)
 static void
 show_final (WmProofPage *self, WmVisitData *data)
 {
-  g_autoptr(GPtrArray) proofs = g_ptr_array_new ();
-  g_autoptr(GPtrArray) tests
-      = list_tests_of_piece (wm_session_get_trade (self->session), data);
+  g_autoptr (GPtrArray) proofs = g_ptr_array_new ();
+  g_autoptr (GPtrArray) tests =
+      list_tests_of_piece (wm_session_get_trade (self->session), data);
 
   for (guint i = 0; i < data->proofs->len; i++)
     if (wm_id_is_none (&((WmProof *)data->proofs->pdata[i])->check_id))
@@ -142,7 +144,7 @@ show_final (WmProofPage *self, WmVisitData *data)
 static void
 show_findings (WmProofPage *self, WmVisitData *data)
 {
-  g_autoptr(GPtrArray) checks = g_ptr_array_new ();
+  g_autoptr (GPtrArray) checks = g_ptr_array_new ();
   g_autofree char *count = NULL;
   guint n_proved = 0;
 
@@ -154,7 +156,7 @@ show_findings (WmProofPage *self, WmVisitData *data)
       n_proved += check->after_severity != WM_SEVERITY_NOT_LOOKED_AT;
     }
   wm_record_box_show (self->cards, checks, make_card, show_card, self);
-  count = g_strdup_printf (_("%u of %u looked at again"), n_proved, checks->len);
+  count = g_strdup_printf (_ ("%u of %u looked at again"), n_proved, checks->len);
   gtk_label_set_label (self->count, checks->len > 0 ? count : "");
   gtk_widget_set_visible (self->empty, checks->len == 0);
 }
@@ -164,7 +166,7 @@ show_visit (WmMomentPage *page, WmSession *session)
 {
   WmProofPage *self = WM_PROOF_PAGE (page);
   const WmId *visit_id = wm_session_get_visit_id (session);
-  g_autoptr(WmVisitData) data = NULL;
+  g_autoptr (WmVisitData) data = NULL;
   g_autofree char *count = NULL;
   guint n_photos;
 
@@ -202,7 +204,8 @@ page_iface_init (WmMomentPageInterface *iface)
   iface->leave = leave;
 }
 
-/* ---- overrides -------------------------------------------------------------------------- */
+/* ---- overrides
+ * -------------------------------------------------------------------------- */
 
 static void
 add_photo_action (GtkWidget *widget, const char *name, GVariant *unused)

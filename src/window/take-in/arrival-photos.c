@@ -33,7 +33,7 @@ struct _WmArrivalPhotos
   WmSession *session;
   GPtrArray *photos;
   WmPhotoImport *import;
-  WmId import_visit_id;  /* the visit they were meant for, whatever is shown later */
+  WmId import_visit_id; /* the visit they were meant for, whatever is shown later */
   WmId import_piece_id;
   guint n_taken;
 };
@@ -134,7 +134,7 @@ make_add_button (WmArrivalPhotos *self)
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
 
   gtk_box_append (GTK_BOX (box), gtk_image_new_from_icon_name ("wm-add-photo-symbolic"));
-  gtk_box_append (GTK_BOX (box), gtk_label_new (_("Add photo")));
+  gtk_box_append (GTK_BOX (box), gtk_label_new (_ ("Add photo")));
   gtk_widget_set_valign (box, GTK_ALIGN_CENTER);
   gtk_button_set_child (GTK_BUTTON (button), box);
   gtk_actionable_set_action_name (GTK_ACTIONABLE (button),
@@ -144,7 +144,7 @@ make_add_button (WmArrivalPhotos *self)
   gtk_widget_set_size_request (button, -1, SMALL_HEIGHT);
   gtk_widget_add_css_class (button, "add-photo");
   gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _("Add photo"), -1);
+                                  _ ("Add photo"), -1);
   return button;
 }
 
@@ -179,7 +179,7 @@ are_same (GPtrArray *a, GPtrArray *b)
 guint
 wm_arrival_photos_show (WmArrivalPhotos *self, WmSession *session)
 {
-  g_autoptr(GPtrArray) photos = list_photos (self, session);
+  g_autoptr (GPtrArray) photos = list_photos (self, session);
   gboolean same = are_same (self->photos, photos);
 
   g_set_object (&self->session, session);
@@ -210,7 +210,7 @@ on_progress (WmPhotoImport *import, WmArrivalPhotos *self)
 static void
 on_taken (WmPhotoImport *import, WmPhoto *photo, WmArrivalPhotos *self)
 {
-  WmEdit *edit = wm_edit_new (N_("Add photo"), &self->import_piece_id,
+  WmEdit *edit = wm_edit_new (N_ ("Add photo"), &self->import_piece_id,
                               wm_session_get_by (self->session));
 
   photo->visit_id = self->import_visit_id;
@@ -274,7 +274,7 @@ static gboolean
 on_drop (GtkDropTarget *target, const GValue *value, double x, double y,
          WmArrivalPhotos *self)
 {
-  g_autoptr(GListStore) files = g_list_store_new (G_TYPE_FILE);
+  g_autoptr (GListStore) files = g_list_store_new (G_TYPE_FILE);
   GSList *list = g_value_get_boxed (value);
 
   for (GSList *l = list; l != NULL; l = l->next)
@@ -303,13 +303,11 @@ wm_arrival_photos_set_property (GObject *object, guint id, const GValue *value,
   after = g_strcmp0 (self->moment, WM_PHOTO_AFTER) == 0;
   gtk_label_set_label (
       self->empty_label,
-      after ? _("No after photo yet. Take it from the same side as the first.")
-            : _("No photo yet. Drop one here or press Ctrl+O."));
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->others),
-                                  GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  after ? _("Photos after the work")
-                                        : _("Photos taken on arrival"),
-                                  -1);
+      after ? _ ("No after photo yet. Take it from the same side as the first.")
+            : _ ("No photo yet. Drop one here or press Ctrl+O."));
+  gtk_accessible_update_property (
+      GTK_ACCESSIBLE (self->others), GTK_ACCESSIBLE_PROPERTY_LABEL,
+      after ? _ ("Photos after the work") : _ ("Photos taken on arrival"), -1);
 }
 
 static void
@@ -338,9 +336,8 @@ wm_arrival_photos_class_init (WmArrivalPhotosClass *klass)
 
   G_OBJECT_CLASS (klass)->dispose = wm_arrival_photos_dispose;
   G_OBJECT_CLASS (klass)->set_property = wm_arrival_photos_set_property;
-  props[PROP_MOMENT]
-      = g_param_spec_string ("moment", NULL, NULL, NULL,
-                             G_PARAM_WRITABLE | G_PARAM_STATIC_STRINGS);
+  props[PROP_MOMENT] = g_param_spec_string ("moment", NULL, NULL, NULL,
+                                            G_PARAM_WRITABLE | G_PARAM_STATIC_STRINGS);
   g_object_class_install_properties (G_OBJECT_CLASS (klass), N_PROPS, props);
 
   g_type_ensure (WM_TYPE_THUMBNAIL_VIEW);

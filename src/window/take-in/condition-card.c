@@ -28,7 +28,7 @@ keep_lines (WmConditionCard *self, GPtrArray *lines)
     return;
   g_ptr_array_add (lines, NULL);
   text = g_strjoinv ("\n", (char **)lines->pdata);
-  wm_session_change (self->session, N_("Condition on arrival"), visit, "condition",
+  wm_session_change (self->session, N_ ("Condition on arrival"), visit, "condition",
                      text[0] == '\0' ? NULL : text, NULL);
   wm_condition_card_show (self, self->session);
 }
@@ -38,7 +38,7 @@ get_lines (WmConditionCard *self)
 {
   WmVisit *visit = wm_session_get_visit (self->session);
   GPtrArray *lines = g_ptr_array_new_with_free_func (g_free);
-  g_auto(GStrv) parts = NULL;
+  g_auto (GStrv) parts = NULL;
 
   if (visit != NULL && visit->condition != NULL)
     parts = g_strsplit (visit->condition, "\n", -1);
@@ -51,9 +51,9 @@ get_lines (WmConditionCard *self)
 static void
 take_entry (WmConditionCard *self)
 {
-  g_autofree char *text
-      = g_strstrip (g_strdup (gtk_editable_get_text (GTK_EDITABLE (self->entry))));
-  g_autoptr(GPtrArray) lines = NULL;
+  g_autofree char *text =
+      g_strstrip (g_strdup (gtk_editable_get_text (GTK_EDITABLE (self->entry))));
+  g_autoptr (GPtrArray) lines = NULL;
 
   if (text[0] == '\0')
     return;
@@ -67,7 +67,7 @@ static void
 on_remove_clicked (GtkButton *button, WmConditionCard *self)
 {
   guint index = GPOINTER_TO_UINT (g_object_get_data (G_OBJECT (button), "index"));
-  g_autoptr(GPtrArray) lines = get_lines (self);
+  g_autoptr (GPtrArray) lines = get_lines (self);
 
   if (index < lines->len)
     g_ptr_array_remove_index (lines, index);
@@ -79,9 +79,9 @@ make_line (WmConditionCard *self, const char *text, guint index)
 {
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12);
   GtkWidget *label = gtk_label_new (text);
-  GtkWidget *basis = gtk_label_new (_("seen together"));
+  GtkWidget *basis = gtk_label_new (_ ("seen together"));
   GtkWidget *button = gtk_button_new_from_icon_name ("edit-delete-symbolic");
-  g_autofree char *name = g_strdup_printf (_("Remove: %s"), text);
+  g_autofree char *name = g_strdup_printf (_ ("Remove: %s"), text);
 
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   gtk_label_set_xalign (GTK_LABEL (label), 0);
@@ -107,7 +107,7 @@ wm_condition_card_show (WmConditionCard *self, WmSession *session)
 {
   WmVisit *visit = wm_session_get_visit (session);
   const char *text = visit == NULL ? NULL : visit->condition;
-  g_autoptr(GPtrArray) lines = NULL;
+  g_autoptr (GPtrArray) lines = NULL;
   GtkWidget *child;
 
   g_set_object (&self->session, session);
@@ -165,7 +165,8 @@ static void
 wm_condition_card_class_init (WmConditionCardClass *klass)
 {
   G_OBJECT_CLASS (klass)->dispose = wm_condition_card_dispose;
-  gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (klass), GTK_TYPE_BOX_LAYOUT);
+  gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (klass),
+                                            GTK_TYPE_BOX_LAYOUT);
 }
 
 static void
@@ -182,10 +183,10 @@ wm_condition_card_init (WmConditionCard *self)
   self->entry = gtk_entry_new ();
   gtk_entry_set_has_frame (GTK_ENTRY (self->entry), FALSE);
   gtk_entry_set_placeholder_text (GTK_ENTRY (self->entry),
-                                  _("Add what you see together: scratches, dents, …"));
+                                  _ ("Add what you see together: scratches, dents, …"));
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->entry),
                                   GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _("Condition on arrival"), -1);
+                                  _ ("Condition on arrival"), -1);
   gtk_widget_add_css_class (self->entry, "card-entry");
   g_signal_connect (self->entry, "activate", G_CALLBACK (on_activate), self);
   g_signal_connect (focus, "leave", G_CALLBACK (on_left), self);

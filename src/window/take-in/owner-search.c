@@ -52,13 +52,13 @@ GPtrArray *
 wm_owner_search_find (WmArchive *archive, const char *words, guint limit)
 {
   GPtrArray *owners = g_ptr_array_new_with_free_func (g_object_unref);
-  g_autoptr(GPtrArray) rows
-      = wm_archive_search (archive, words, WM_PIECES_ALL, NULL, 0, MAX_PIECES, NULL);
+  g_autoptr (GPtrArray) rows =
+      wm_archive_search (archive, words, WM_PIECES_ALL, NULL, 0, MAX_PIECES, NULL);
 
   for (guint i = 0; rows != NULL && i < rows->len && owners->len < limit; i++)
     {
       WmPieceRow *row = rows->pdata[i];
-      g_autoptr(WmPiece) piece = NULL;
+      g_autoptr (WmPiece) piece = NULL;
       WmPerson *owner;
 
       if (!has_words (row->owner_name, words))
@@ -121,14 +121,15 @@ on_search_changed (GtkEditable *entry, WmOwnerSearch *self)
 {
   g_autofree char *words = get_words (self);
   g_autofree char *new_line = NULL;
-  g_autoptr(GPtrArray) owners = NULL;
+  g_autoptr (GPtrArray) owners = NULL;
 
   clear_list (self);
   gtk_widget_set_visible (self->list, words[0] != '\0');
   if (words[0] == '\0')
     return;
 
-  owners = wm_owner_search_find (wm_session_get_archive (self->session), words, MAX_SHOWN);
+  owners =
+      wm_owner_search_find (wm_session_get_archive (self->session), words, MAX_SHOWN);
   for (guint i = 0; i < owners->len; i++)
     {
       WmPerson *owner = owners->pdata[i];
@@ -137,7 +138,7 @@ on_search_changed (GtkEditable *entry, WmOwnerSearch *self)
                 owner);
     }
   /* Translators: somebody the shop does not know yet: New customer: Tilda Osk */
-  new_line = g_strdup_printf (_("New customer: %s"), words);
+  new_line = g_strdup_printf (_ ("New customer: %s"), words);
   add_line (self, new_line, "", NULL);
 }
 
@@ -182,7 +183,8 @@ on_activate (GtkEntry *entry, WmOwnerSearch *self)
   g_signal_emit (self, signals[OWNER_NAMED], 0, words);
 }
 
-/* ---- overrides ---------------------------------------------------------------------- */
+/* ---- overrides ----------------------------------------------------------------------
+ */
 
 static gboolean
 wm_owner_search_grab_focus (GtkWidget *widget)
@@ -211,12 +213,12 @@ wm_owner_search_class_init (WmOwnerSearchClass *klass)
   widget_class->grab_focus = wm_owner_search_grab_focus;
   gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BOX_LAYOUT);
 
-  signals[OWNER_CHOSEN] = g_signal_new ("owner-chosen", WM_TYPE_OWNER_SEARCH,
-                                        G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
-                                        G_TYPE_NONE, 1, WM_TYPE_PERSON);
-  signals[OWNER_NAMED] = g_signal_new ("owner-named", WM_TYPE_OWNER_SEARCH,
-                                       G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL, G_TYPE_NONE,
-                                       1, G_TYPE_STRING);
+  signals[OWNER_CHOSEN] =
+      g_signal_new ("owner-chosen", WM_TYPE_OWNER_SEARCH, G_SIGNAL_RUN_LAST, 0, NULL,
+                    NULL, NULL, G_TYPE_NONE, 1, WM_TYPE_PERSON);
+  signals[OWNER_NAMED] =
+      g_signal_new ("owner-named", WM_TYPE_OWNER_SEARCH, G_SIGNAL_RUN_LAST, 0, NULL, NULL,
+                    NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
 }
 
 static void
@@ -229,12 +231,12 @@ wm_owner_search_init (WmOwnerSearch *self)
 
   self->entry = gtk_entry_new ();
   gtk_entry_set_has_frame (GTK_ENTRY (self->entry), FALSE);
-  gtk_entry_set_placeholder_text (GTK_ENTRY (self->entry), _("Name of the customer"));
+  gtk_entry_set_placeholder_text (GTK_ENTRY (self->entry), _ ("Name of the customer"));
   gtk_entry_set_icon_from_icon_name (GTK_ENTRY (self->entry), GTK_ENTRY_ICON_PRIMARY,
                                      "system-search-symbolic");
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->entry),
                                   GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _("Name of the customer"), -1);
+                                  _ ("Name of the customer"), -1);
   gtk_widget_add_css_class (self->entry, "card-entry");
   g_signal_connect (self->entry, "changed", G_CALLBACK (on_search_changed), self);
   g_signal_connect (self->entry, "activate", G_CALLBACK (on_activate), self);
@@ -244,7 +246,7 @@ wm_owner_search_init (WmOwnerSearch *self)
   gtk_list_box_set_selection_mode (GTK_LIST_BOX (self->list), GTK_SELECTION_NONE);
   gtk_widget_set_visible (self->list, FALSE);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->list),
-                                  GTK_ACCESSIBLE_PROPERTY_LABEL, _("Customers"), -1);
+                                  GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Customers"), -1);
   g_signal_connect (self->list, "row-activated", G_CALLBACK (on_row_activated), self);
   gtk_widget_set_parent (self->list, GTK_WIDGET (self));
 }

@@ -51,7 +51,7 @@ void
 wm_stone_card_show (WmStoneCard *self, WmSession *session)
 {
   WmPiece *piece = wm_session_get_piece (session);
-  g_autoptr(GPtrArray) groups = NULL;
+  g_autoptr (GPtrArray) groups = NULL;
 
   g_set_object (&self->session, session);
   if (piece != NULL)
@@ -84,14 +84,14 @@ void
 wm_stone_card_add (WmStoneCard *self)
 {
   WmPiece *piece = wm_session_get_piece (self->session);
-  g_autoptr(WmStoneGroup) group = wm_stone_group_new ();
+  g_autoptr (WmStoneGroup) group = wm_stone_group_new ();
   WmEdit *edit;
 
   if (piece == NULL)
     return;
   group->piece_id = *wm_record_get_id (WM_RECORD (piece));
   group->position = self->rows->len;
-  edit = wm_session_begin (self->session, N_("Add stones"));
+  edit = wm_session_begin (self->session, N_ ("Add stones"));
   wm_session_put (self->session, edit, group);
   self->focus_last = TRUE;
   wm_session_commit (self->session, edit);
@@ -129,7 +129,8 @@ wm_stone_card_class_init (WmStoneCardClass *klass)
 {
   G_OBJECT_CLASS (klass)->dispose = wm_stone_card_dispose;
   G_OBJECT_CLASS (klass)->finalize = wm_stone_card_finalize;
-  gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (klass), GTK_TYPE_BOX_LAYOUT);
+  gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (klass),
+                                            GTK_TYPE_BOX_LAYOUT);
 }
 
 static void
@@ -140,7 +141,7 @@ wm_stone_card_init (WmStoneCard *self)
   gtk_orientable_set_orientation (GTK_ORIENTABLE (layout), GTK_ORIENTATION_VERTICAL);
   gtk_box_layout_set_spacing (GTK_BOX_LAYOUT (layout), 12);
   self->rows = g_ptr_array_new ();
-  self->empty = gtk_label_new (_("No stones entered."));
+  self->empty = gtk_label_new (_ ("No stones entered."));
   gtk_label_set_xalign (GTK_LABEL (self->empty), 0);
   gtk_widget_add_css_class (self->empty, "empty-line");
   gtk_widget_set_parent (self->empty, GTK_WIDGET (self));

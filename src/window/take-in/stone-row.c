@@ -47,8 +47,8 @@ static void
 suggest_names (WmStoneRow *self)
 {
   WmTrade *trade = wm_session_get_trade (self->session);
-  g_autoptr(GPtrArray) stones = g_ptr_array_new ();
-  g_autoptr(GPtrArray) cuts = g_ptr_array_new ();
+  g_autoptr (GPtrArray) stones = g_ptr_array_new ();
+  g_autoptr (GPtrArray) cuts = g_ptr_array_new ();
 
   if (trade == NULL)
     return;
@@ -66,7 +66,7 @@ static void
 remove_action (GtkWidget *widget, const char *name, GVariant *unused)
 {
   WmStoneRow *self = WM_STONE_ROW (widget);
-  WmEdit *edit = wm_session_begin (self->session, N_("Remove stones"));
+  WmEdit *edit = wm_session_begin (self->session, N_ ("Remove stones"));
 
   wm_edit_remove (edit, self->group);
   wm_session_commit (self->session, edit);
@@ -109,8 +109,8 @@ static void
 wm_stone_row_init (WmStoneRow *self)
 {
   static const char *const keys[] = { "said", "seen", "tested", "assumed" };
-  const char *names[] = { _("customer says"), _("seen at ×10"), _("tested"),
-                          _("assumed") };
+  const char *names[] = { _ ("customer says"), _ ("seen at ×10"), _ ("tested"),
+                          _ ("assumed") };
 
   gtk_widget_init_template (GTK_WIDGET (self));
   wm_form_choice_set_choices (self->basis, keys, names, G_N_ELEMENTS (keys));

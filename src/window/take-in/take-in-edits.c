@@ -61,13 +61,13 @@ void
 wm_take_in_new_piece (WmSession *session)
 {
   WmArchive *archive = wm_session_get_archive (session);
-  g_autoptr(GDateTime) now = g_date_time_new_now_local ();
-  g_autoptr(GError) error = NULL;
-  g_autofree char *number
-      = wm_archive_take_number (archive, g_date_time_get_year (now), &error);
+  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
+  g_autoptr (GError) error = NULL;
+  g_autofree char *number =
+      wm_archive_take_number (archive, g_date_time_get_year (now), &error);
   g_autofree char *currency = NULL;
-  g_autoptr(WmPiece) piece = NULL;
-  g_autoptr(WmVisit) visit = NULL;
+  g_autoptr (WmPiece) piece = NULL;
+  g_autoptr (WmVisit) visit = NULL;
   WmEdit *edit;
 
   if (number == NULL)
@@ -83,7 +83,7 @@ wm_take_in_new_piece (WmSession *session)
   wm_record_set_text (WM_RECORD (piece), "currency", currency);
   visit = make_visit (session, wm_record_get_id (WM_RECORD (piece)));
 
-  edit = wm_edit_new (N_("Take in a piece"), wm_record_get_id (WM_RECORD (piece)),
+  edit = wm_edit_new (N_ ("Take in a piece"), wm_record_get_id (WM_RECORD (piece)),
                       wm_session_get_by (session));
   wm_session_put (session, edit, piece);
   wm_session_put (session, edit, visit);
@@ -102,14 +102,14 @@ wm_take_in_new_visit (WmSession *session)
 {
   WmPiece *piece = wm_session_get_piece (session);
   WmTrade *trade = wm_session_get_trade (session);
-  g_autoptr(WmVisit) visit = NULL;
-  g_autoptr(GPtrArray) checks = NULL;
+  g_autoptr (WmVisit) visit = NULL;
+  g_autoptr (GPtrArray) checks = NULL;
   WmEdit *edit;
 
   if (piece == NULL)
     return;
   visit = make_visit (session, wm_record_get_id (WM_RECORD (piece)));
-  edit = wm_session_begin (session, N_("New visit"));
+  edit = wm_session_begin (session, N_ ("New visit"));
   wm_session_put (session, edit, visit);
   if (trade != NULL)
     {
@@ -140,10 +140,10 @@ static void
 change_checks (WmSession *session, WmEdit *edit, const char *type)
 {
   const WmId *visit_id = wm_session_get_visit_id (session);
-  g_autoptr(GPtrArray) old = wm_archive_list (wm_session_get_archive (session),
-                                              WM_KIND_CHECK, "visit_id", visit_id, NULL);
-  g_autoptr(GPtrArray) fresh
-      = wm_make_checks (wm_session_get_trade (session), type, visit_id);
+  g_autoptr (GPtrArray) old = wm_archive_list (wm_session_get_archive (session),
+                                               WM_KIND_CHECK, "visit_id", visit_id, NULL);
+  g_autoptr (GPtrArray) fresh =
+      wm_make_checks (wm_session_get_trade (session), type, visit_id);
   gint64 position = 0;
 
   for (guint i = 0; old != NULL && i < old->len; i++)
@@ -170,14 +170,14 @@ void
 wm_take_in_set_type (WmSession *session, const char *type)
 {
   WmPiece *piece = wm_session_get_piece (session);
-  g_autoptr(WmPiece) copy = NULL;
+  g_autoptr (WmPiece) copy = NULL;
   WmEdit *edit;
 
   if (piece == NULL || g_strcmp0 (piece->type, type) == 0)
     return;
   copy = wm_session_copy (session, piece);
   wm_record_set_text (WM_RECORD (copy), "type", type);
-  edit = wm_session_begin (session, N_("Kind of piece"));
+  edit = wm_session_begin (session, N_ ("Kind of piece"));
   wm_session_put (session, edit, copy);
   if (wm_session_get_visit (session) != NULL && wm_session_get_trade (session) != NULL)
     change_checks (session, edit, type);
@@ -187,7 +187,7 @@ wm_take_in_set_type (WmSession *session, const char *type)
 static void
 put_owner (WmSession *session, WmEdit *edit, WmPerson *owner)
 {
-  g_autoptr(WmPiece) copy = wm_session_copy (session, wm_session_get_piece (session));
+  g_autoptr (WmPiece) copy = wm_session_copy (session, wm_session_get_piece (session));
 
   copy->owner_id = *wm_record_get_id (WM_RECORD (owner));
   wm_session_put (session, edit, copy);
@@ -198,20 +198,20 @@ void
 wm_take_in_set_owner (WmSession *session, WmPerson *owner)
 {
   if (wm_session_get_piece (session) != NULL)
-    put_owner (session, wm_session_begin (session, N_("Owner")), owner);
+    put_owner (session, wm_session_begin (session, N_ ("Owner")), owner);
 }
 
 void
 wm_take_in_new_owner (WmSession *session, const char *name)
 {
-  g_autoptr(WmPerson) owner = wm_person_new ();
+  g_autoptr (WmPerson) owner = wm_person_new ();
   WmEdit *edit;
 
   if (wm_session_get_piece (session) == NULL)
     return;
   wm_record_set_text (WM_RECORD (owner), "role", WM_ROLE_OWNER);
   wm_record_set_text (WM_RECORD (owner), "name", name);
-  edit = wm_session_begin (session, N_("New customer"));
+  edit = wm_session_begin (session, N_ ("New customer"));
   wm_session_put (session, edit, owner);
   put_owner (session, edit, owner);
 }

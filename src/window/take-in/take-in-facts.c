@@ -61,13 +61,15 @@ static void
 list_fields (WmTakeInFacts *self, WmFormField *owner[N_OWNER_FIELDS],
              WmFormField *piece[N_PIECE_FIELDS], WmFormField *visit[N_VISIT_FIELDS])
 {
-  WmFormField *const of_owner[N_OWNER_FIELDS]
-      = { self->owner_name, self->owner_phone, self->owner_email, self->owner_address };
-  WmFormField *const of_piece[N_PIECE_FIELDS]
-      = { self->worn,     self->metal,          self->fineness,    self->length, self->size,
-          self->declared, self->declared_basis, self->description, self->unlike };
-  WmFormField *const of_visit[N_VISIT_FIELDS]
-      = { self->mass, self->wishes, self->promised, self->limit };
+  WmFormField *const of_owner[N_OWNER_FIELDS] = { self->owner_name, self->owner_phone,
+                                                  self->owner_email,
+                                                  self->owner_address };
+  WmFormField *const of_piece[N_PIECE_FIELDS] = {
+    self->worn,     self->metal,          self->fineness,    self->length, self->size,
+    self->declared, self->declared_basis, self->description, self->unlike
+  };
+  WmFormField *const of_visit[N_VISIT_FIELDS] = { self->mass, self->wishes,
+                                                  self->promised, self->limit };
 
   memcpy (owner, of_owner, sizeof of_owner);
   memcpy (piece, of_piece, sizeof of_piece);
@@ -79,11 +81,12 @@ list_fields (WmTakeInFacts *self, WmFormField *owner[N_OWNER_FIELDS],
 static void
 make_type_choices (WmTakeInFacts *self, WmTrade *trade)
 {
-  g_autoptr(GPtrArray) keys = g_ptr_array_new ();
-  g_autoptr(GPtrArray) names = g_ptr_array_new ();
-  g_autoptr(GPtrArray) metals = g_ptr_array_new ();
+  g_autoptr (GPtrArray) keys = g_ptr_array_new ();
+  g_autoptr (GPtrArray) names = g_ptr_array_new ();
+  g_autoptr (GPtrArray) metals = g_ptr_array_new ();
 
-  for (const WmPieceType *const *row = wm_trade_list_piece_types (trade, NULL); *row; row++)
+  for (const WmPieceType *const *row = wm_trade_list_piece_types (trade, NULL); *row;
+       row++)
     {
       g_ptr_array_add (keys, (char *)(*row)->key);
       g_ptr_array_add (names, (char *)wm_trade_text ((*row)->name));
@@ -101,10 +104,11 @@ static void
 make_choices (WmTakeInFacts *self)
 {
   static const char *const basis_keys[] = { "said", "stamped", "tested", "assumed" };
-  const char *basis_names[]
-      = { _("customer says"), _("stamped"), _("tested"), _("assumed") };
+  const char *basis_names[] = { _ ("customer says"), _ ("stamped"), _ ("tested"),
+                                _ ("assumed") };
   static const char *const letter_keys[] = { "post", "email", "phone", "none" };
-  const char *letter_names[] = { _("post"), _("e-mail"), _("telephone"), _("no letters") };
+  const char *letter_names[] = { _ ("post"), _ ("e-mail"), _ ("telephone"),
+                                 _ ("no letters") };
   static const char *const language_keys[] = { "en", "de" };
   /* Each language by its own name, so that the customer can point at it. */
   static const char *const language_names[] = { "English", "Deutsch" };
@@ -184,7 +188,8 @@ on_type_chosen (WmFormChoice *choice, const char *key, WmTakeInFacts *self)
   return TRUE;
 }
 
-/* ---- overrides ------------------------------------------------------------------------ */
+/* ---- overrides ------------------------------------------------------------------------
+ */
 
 static void
 wm_take_in_facts_dispose (GObject *object)
@@ -197,7 +202,8 @@ wm_take_in_facts_dispose (GObject *object)
   G_OBJECT_CLASS (wm_take_in_facts_parent_class)->dispose (object);
 }
 
-#define BIND(name) gtk_widget_class_bind_template_child (widget_class, WmTakeInFacts, name)
+#define BIND(name)                                                                       \
+  gtk_widget_class_bind_template_child (widget_class, WmTakeInFacts, name)
 
 static void
 bind_children (GtkWidgetClass *widget_class)
@@ -249,12 +255,14 @@ static void
 wm_take_in_facts_init (WmTakeInFacts *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
-  g_signal_connect (self->owner_search, "owner-chosen", G_CALLBACK (on_owner_chosen), self);
+  g_signal_connect (self->owner_search, "owner-chosen", G_CALLBACK (on_owner_chosen),
+                    self);
   g_signal_connect (self->owner_search, "owner-named", G_CALLBACK (on_owner_named), self);
   g_signal_connect (self->type, "chosen", G_CALLBACK (on_type_chosen), self);
 }
 
-/* ---- public ----------------------------------------------------------------------------- */
+/* ---- public
+ * ----------------------------------------------------------------------------- */
 
 void
 wm_take_in_facts_show (WmTakeInFacts *self, WmSession *session)
@@ -263,7 +271,7 @@ wm_take_in_facts_show (WmTakeInFacts *self, WmSession *session)
   WmVisit *visit = wm_session_get_visit (session);
   WmFormField *owner_fields[N_OWNER_FIELDS], *piece_fields[N_PIECE_FIELDS];
   WmFormField *visit_fields[N_VISIT_FIELDS];
-  g_autoptr(WmPerson) owner = NULL;
+  g_autoptr (WmPerson) owner = NULL;
 
   g_set_object (&self->session, session);
   make_choices (self);

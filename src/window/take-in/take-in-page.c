@@ -59,7 +59,8 @@ show_visit (WmMomentPage *page, WmSession *session)
   wm_condition_card_show (self->condition, session);
   wm_form_field_bind (self->shop_note, session, visit);
   wm_ticket_card_show (self->ticket, session);
-  gtk_widget_set_visible (self->next_hint, visit != NULL && !wm_session_is_read_only (session)
+  gtk_widget_set_visible (self->next_hint, visit != NULL
+                                               && !wm_session_is_read_only (session)
                                                && visit->handed_back_at_s == WM_UNKNOWN);
 
   other = visit != NULL

@@ -37,14 +37,14 @@ show_visit (WmTicketCard *self, WmArchive *archive, WmVisit *visit)
   g_autofree char *day = wm_label_day (visit->taken_in_at_s);
   g_autofree char *promised_on = wm_label_date (visit->promised_on);
   g_autofree char *promised = NULL, *taken_by = NULL;
-  g_autoptr(WmPerson) person = NULL;
+  g_autoptr (WmPerson) person = NULL;
 
   if (promised_on[0] != '\0')
-    promised = g_strdup_printf (_("Promised for %s"), promised_on);
+    promised = g_strdup_printf (_ ("Promised for %s"), promised_on);
   if (!wm_id_is_none (&visit->taken_in_by))
     person = wm_archive_get (archive, WM_KIND_PERSON, &visit->taken_in_by, NULL);
   if (person != NULL)
-    taken_by = g_strdup_printf (_("Taken in by %s"), person->name);
+    taken_by = g_strdup_printf (_ ("Taken in by %s"), person->name);
   show_line (self->day, day);
   show_line (self->promised, promised);
   show_line (self->taken_by, taken_by);
