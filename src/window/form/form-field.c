@@ -71,8 +71,8 @@ get_text (WmFormField *self)
   return gtk_text_buffer_get_text (buffer, &start, &end, FALSE);
 }
 
-/* A text view knows its height only after it has laid its lines out, in an idle of its
- * own: asked before, it is one line high. */
+/* A text view learns its height only when it has laid its lines out, later than it is
+ * asked; the range of its scrolling tells that there is more than there is room for. */
 static gboolean
 measure_again (GtkWidget *text_view, GdkFrameClock *clock, gpointer unused)
 {
@@ -81,15 +81,18 @@ measure_again (GtkWidget *text_view, GdkFrameClock *clock, gpointer unused)
 }
 
 static void
+on_lines_laid_out (GtkAdjustment *range, GParamSpec *pspec, GtkWidget *text_view)
+{
+  if (gtk_adjustment_get_upper (range) > gtk_adjustment_get_page_size (range))
+    gtk_widget_add_tick_callback (text_view, measure_again, NULL, NULL);
+}
+
+static void
 set_text (WmFormField *self, const char *text)
 {
   self->filling = TRUE;
   if (self->multiline)
-    {
-      gtk_text_buffer_set_text (gtk_text_view_get_buffer (self->text_view), text, -1);
-      gtk_widget_add_tick_callback (GTK_WIDGET (self->text_view), measure_again, NULL,
-                                    NULL);
-    }
+    gtk_text_buffer_set_text (gtk_text_view_get_buffer (self->text_view), text, -1);
   else
     gtk_editable_set_text (GTK_EDITABLE (self->entry), text);
   self->filling = FALSE;
@@ -336,6 +339,8 @@ wm_form_field_init (WmFormField *self)
   gtk_widget_init_template (GTK_WIDGET (self));
   g_signal_connect (gtk_text_view_get_buffer (self->text_view), "changed",
                     G_CALLBACK (on_typed), self);
+  g_signal_connect (gtk_scrollable_get_vadjustment (GTK_SCROLLABLE (self->text_view)),
+                    "notify::upper", G_CALLBACK (on_lines_laid_out), self->text_view);
 }
 
 /* ---- public ------------------------------------------------------------------------ */
