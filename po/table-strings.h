@@ -2689,7 +2689,7 @@ N_("The whole piece")
 /* phrases.txt, phrase tx_wear: text */
 N_("Please keep this piece off until it is mended: a part that holds it, or a stone, could give way.")
 /* phrases.txt, phrase tx_watch: text */
-N_("Nothing needs doing today. We measured it, and would like to see it again by the date below.")
+N_("Nothing needs doing today. We measured it, and would like to see it again by the date above.")
 /* phrases.txt, phrase tx_heat: text */
 N_("Some stones in this piece do not stand heat. They were taken out, or the repair was planned without flame.")
 /* phrases.txt, phrase tx_limit: text */

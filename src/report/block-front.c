@@ -270,7 +270,27 @@ wm_block_come_back (const WmPageContext *context, gconstpointer item, double y_m
   return height;
 }
 
-/* The phrases of the tables that fit this visit, one after the other. */
+/* How many checks are at @severity as the piece goes out: after the work where that was
+ * looked at, else as it came. An after photo alone mends nothing. */
+static guint
+count_now (WmVisitData *data, WmSeverity severity)
+{
+  guint n = 0;
+
+  for (guint i = 0; i < data->checks->len; i++)
+    {
+      const WmCheck *check = g_ptr_array_index (data->checks, i);
+      gint64 now = check->after_severity != WM_SEVERITY_NOT_LOOKED_AT
+                       ? check->after_severity
+                       : check->severity;
+
+      n += now == (gint64)severity;
+    }
+  return n;
+}
+
+/* The phrases of the tables that fit this visit, one after the other. "Nothing needs
+ * doing" speaks of a measurement and of the date in the box above it. */
 double
 wm_block_good_to_know (const WmPageContext *context, gconstpointer item, double y_mm)
 {
@@ -281,11 +301,12 @@ wm_block_good_to_know (const WmPageContext *context, gconstpointer item, double 
     const char *key;
     gboolean fits;
   } phrases[] = {
-    { "tx_wear",
-      wm_visit_data_count (data, WM_SEVERITY_NO_WEAR) > 0 && !context->finished },
-    { "tx_watch", wm_visit_data_count (data, WM_SEVERITY_WATCH) > 0 && !context->finished
-                      && wm_visit_data_count (data, WM_SEVERITY_REPAIR) == 0
-                      && wm_visit_data_count (data, WM_SEVERITY_NO_WEAR) == 0 },
+    { "tx_wear", count_now (data, WM_SEVERITY_NO_WEAR) > 0 },
+    { "tx_watch", count_now (data, WM_SEVERITY_WATCH) > 0 && !context->finished
+                      && count_now (data, WM_SEVERITY_REPAIR) == 0
+                      && count_now (data, WM_SEVERITY_NO_WEAR) == 0
+                      && data->measurements->len > 0
+                      && data->visit->next_check_on != NULL },
     { "tx_limit", TRUE },
     { "tx_pool", TRUE },
   };

@@ -253,6 +253,31 @@ test_missing_photo (Fixture *f, gconstpointer unused)
   g_assert_nonnull (strstr (text, "Ludo Brandis"));
 }
 
+static gboolean
+is_warned (Fixture *f)
+{
+  g_autofree char *path = write_pdf (f, WM_REPORT_PRINT, WM_PAPER_A4);
+  g_autofree char *text = read_text (path);
+
+  return strstr (text, "Please keep this piece off") != NULL;
+}
+
+/* What is still not to be worn is said, after photos or none; what was mended is not. */
+static void
+test_warns_of_what_is_left (Fixture *f, gconstpointer unused)
+{
+  WmCheck *check = g_ptr_array_index (f->checks, 3);
+
+  g_assert_cmpint (check->severity, ==, WM_SEVERITY_NO_WEAR);
+  g_assert_false (is_warned (f));
+  g_object_set (check, "after-severity", (gint64)WM_SEVERITY_NO_WEAR, NULL);
+  fixture_put (f, check);
+  g_assert_true (is_warned (f));
+  g_object_set (check, "after-severity", (gint64)WM_SEVERITY_NOT_LOOKED_AT, NULL);
+  fixture_put (f, check);
+  g_assert_true (is_warned (f));
+}
+
 static void
 test_cancelled (Fixture *f, gconstpointer unused)
 {
@@ -303,6 +328,7 @@ main (int argc, char *argv[])
   ADD ("passes-bytes-through", test_passes_bytes_through);
   ADD ("draws-on-screen", test_draws_on_screen);
   ADD ("missing-photo", test_missing_photo);
+  ADD ("warns-of-what-is-left", test_warns_of_what_is_left);
   ADD ("cancelled", test_cancelled);
   ADD ("unwritable", test_unwritable);
   ADD ("unknown-visit", test_unknown_visit);
