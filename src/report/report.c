@@ -17,11 +17,19 @@
 #define WM_TOP_MM 26.0
 #define WM_BOTTOM_MM 18.0
 
+/* A block higher than a page (a long note) goes on over the next pages. So much of it
+ * stands on both, the height of the largest line that runs on (14 pt), so that no line
+ * is cut in two on either. */
+#define WM_REPEATED_MM 6.5
+/* Such a block may begin so far down a page: below its headings (our choice). */
+#define WM_HEADINGS_MM 40.0
+
 typedef struct
 {
   WmBlockUse use;
   guint page;
-  double y_mm;
+  guint last_page; /* above page only if it is higher than a page */
+  double y_mm;     /* on page */
 } WmPlacedBlock;
 
 struct _WmReport
@@ -119,16 +127,43 @@ make_context (WmReport *self, WmSheet *sheet, WmPageContext *out_context)
       wm_visit_data_find_overview (self->data, WM_PHOTO_AFTER) != NULL;
 }
 
+/* How much of a block that goes on over several pages each of them takes. */
+static double
+get_slice_mm (const WmSheet *sheet)
+{
+  return sheet->height_mm - WM_BOTTOM_MM - WM_TOP_MM - WM_REPEATED_MM;
+}
+
 /* Height of block @i with all the blocks it must not be parted from. */
 static double
-get_run_height (WmReport *self, const double *heights, guint i)
+get_run_height (WmReport *self, const WmSheet *sheet, const double *heights, guint i)
 {
-  double run = heights[i];
+  const double page_mm = get_slice_mm (sheet) + WM_REPEATED_MM;
+  double run = 0;
 
-  while (i + 1 < self->blocks->len
-         && g_array_index (self->blocks, WmPlacedBlock, i).use.keep_with_next)
-    run += heights[++i];
-  return run;
+  for (;; i++)
+    {
+      run += heights[i] > page_mm ? page_mm - WM_HEADINGS_MM : heights[i];
+      if (i + 1 >= self->blocks->len
+          || !g_array_index (self->blocks, WmPlacedBlock, i).use.keep_with_next)
+        return run;
+    }
+}
+
+/* Puts @block at @page and @y_mm, and moves both to where it ends. */
+static void
+place_block (WmPlacedBlock *block, const WmSheet *sheet, double height_mm, guint *page,
+             double *y_mm)
+{
+  block->page = *page;
+  block->y_mm = *y_mm;
+  *y_mm += height_mm;
+  while (*y_mm > sheet->height_mm - WM_BOTTOM_MM)
+    {
+      (*page)++;
+      *y_mm -= get_slice_mm (sheet);
+    }
+  block->last_page = *page;
 }
 
 static void
@@ -156,14 +191,12 @@ lay_out (WmReport *self)
 
       if (y > WM_TOP_MM
           && ((block->use.own_page && page == 0)
-              || y + get_run_height (self, heights, i) > bottom))
+              || y + get_run_height (self, &sheet, heights, i) > bottom))
         {
           page++;
           y = WM_TOP_MM;
         }
-      block->page = page;
-      block->y_mm = y;
-      y += heights[i];
+      place_block (block, &sheet, heights[i], &page, &y);
     }
   self->n_pages = page + 1;
   wm_sheet_clear (&sheet);
@@ -306,6 +339,29 @@ draw_foot (WmReport *self, WmSheet *sheet, guint page)
               N_ ("This rule is 20 mm long when the page is printed at full size.")));
 }
 
+/* The part of @block that @page shows, if any. */
+static void
+draw_block (const WmPlacedBlock *block, const WmPageContext *context, guint page)
+{
+  const WmSheet *sheet = context->sheet;
+  double y_mm = block->y_mm - (page - block->page) * get_slice_mm (sheet);
+
+  if (page < block->page || page > block->last_page)
+    return;
+  if (block->page == block->last_page)
+    {
+      block->use.place (context, block->use.item, y_mm);
+      return;
+    }
+  cairo_save (sheet->cr);
+  cairo_rectangle (sheet->cr, 0, WM_TOP_MM * WM_POINTS_PER_MM,
+                   sheet->width_mm * WM_POINTS_PER_MM,
+                   (sheet->height_mm - WM_BOTTOM_MM - WM_TOP_MM) * WM_POINTS_PER_MM);
+  cairo_clip (sheet->cr);
+  block->use.place (context, block->use.item, y_mm);
+  cairo_restore (sheet->cr);
+}
+
 void
 wm_report_draw_page (WmReport *self, guint page, cairo_t *cr)
 {
@@ -319,12 +375,7 @@ wm_report_draw_page (WmReport *self, guint page, cairo_t *cr)
   make_context (self, &sheet, &context);
   draw_head (self, &sheet);
   for (guint i = 0; i < self->blocks->len; i++)
-    {
-      WmPlacedBlock *block = &g_array_index (self->blocks, WmPlacedBlock, i);
-
-      if (block->page == page)
-        block->use.place (&context, block->use.item, block->y_mm);
-    }
+    draw_block (&g_array_index (self->blocks, WmPlacedBlock, i), &context, page);
   draw_foot (self, &sheet, page);
   wm_sheet_clear (&sheet);
 }

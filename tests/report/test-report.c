@@ -253,6 +253,30 @@ test_missing_photo (Fixture *f, gconstpointer unused)
   g_assert_nonnull (strstr (text, "Ludo Brandis"));
 }
 
+/* A note longer than a page is printed to its last word, below it what comes next. */
+static void
+test_long_note (Fixture *f, gconstpointer unused)
+{
+  g_autoptr (GString) note = g_string_new (NULL);
+  g_autofree char *path = NULL;
+  g_autofree char *text = NULL;
+
+  for (int i = 1; i <= 900; i++)
+    g_string_append_printf (note, "w%03d ", i);
+  g_object_set (g_ptr_array_index (f->checks, 3), "note", note->str, NULL);
+  fixture_put (f, g_ptr_array_index (f->checks, 3));
+  path = write_pdf (f, WM_REPORT_PRINT, WM_PAPER_LETTER);
+  text = read_text (path);
+  for (int i = 1; i <= 900; i++)
+    {
+      g_autofree char *word = g_strdup_printf ("w%03d", i);
+
+      if (strstr (text, word) == NULL)
+        g_error ("not on the paper: %s", word);
+    }
+  g_assert_nonnull (strstr (text, "Received, with thanks"));
+}
+
 static gboolean
 is_warned (Fixture *f)
 {
@@ -328,6 +352,7 @@ main (int argc, char *argv[])
   ADD ("passes-bytes-through", test_passes_bytes_through);
   ADD ("draws-on-screen", test_draws_on_screen);
   ADD ("missing-photo", test_missing_photo);
+  ADD ("long-note", test_long_note);
   ADD ("warns-of-what-is-left", test_warns_of_what_is_left);
   ADD ("cancelled", test_cancelled);
   ADD ("unwritable", test_unwritable);
