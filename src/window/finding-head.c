@@ -10,6 +10,7 @@
 #include "trade/trade.h"
 #include "window/glyph.h"
 #include "window/resource.h"
+#include "window/template.h"
 
 struct _WmFindingHead
 {
@@ -28,7 +29,7 @@ G_DEFINE_FINAL_TYPE (WmFindingHead, wm_finding_head, GTK_TYPE_WIDGET)
 static void
 wm_finding_head_dispose (GObject *object)
 {
-  gtk_widget_dispose_template (GTK_WIDGET (object), WM_TYPE_FINDING_HEAD);
+  wm_template_dispose (GTK_WIDGET (object), WM_TYPE_FINDING_HEAD);
 
   G_OBJECT_CLASS (wm_finding_head_parent_class)->dispose (object);
 }

@@ -11,6 +11,7 @@
 #include "window/thumbnail-view.h"
 #include "window/visit-rule.h"
 #include "window/labels.h"
+#include "window/template.h"
 
 #define THUMBNAIL_PX 40
 
@@ -232,7 +233,7 @@ wm_piece_bar_dispose (GObject *object)
   g_clear_object (&self->session);
   g_clear_pointer (&self->visits, g_ptr_array_unref);
   g_clear_pointer (&self->severities, g_array_unref);
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_PIECE_BAR);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_PIECE_BAR);
 
   G_OBJECT_CLASS (wm_piece_bar_parent_class)->dispose (object);
 }

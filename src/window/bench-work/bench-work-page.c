@@ -16,6 +16,7 @@
 #include "window/labels.h"
 #include "window/record-box.h"
 #include "window/resource.h"
+#include "window/template.h"
 
 struct _WmBenchWorkPage
 {
@@ -225,7 +226,7 @@ wm_bench_work_page_dispose (GObject *object)
 {
   WmBenchWorkPage *self = WM_BENCH_WORK_PAGE (object);
 
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_BENCH_WORK_PAGE);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_BENCH_WORK_PAGE);
   g_clear_object (&self->session);
 
   G_OBJECT_CLASS (wm_bench_work_page_parent_class)->dispose (object);

@@ -12,6 +12,7 @@
 #include "window/form/form-field.h"
 #include "window/record-box.h"
 #include "window/resource.h"
+#include "window/template.h"
 
 struct _WmRemedyCard
 {
@@ -212,7 +213,7 @@ wm_remedy_card_dispose (GObject *object)
 {
   WmRemedyCard *self = WM_REMEDY_CARD (object);
 
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_REMEDY_CARD);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_REMEDY_CARD);
   g_clear_object (&self->check);
   g_clear_object (&self->session);
 

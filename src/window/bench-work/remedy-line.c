@@ -10,6 +10,7 @@
 #include "window/form/form-field.h"
 #include "window/labels.h"
 #include "window/resource.h"
+#include "window/template.h"
 
 struct _WmRemedyLine
 {
@@ -60,7 +61,7 @@ wm_remedy_line_dispose (GObject *object)
 {
   WmRemedyLine *self = WM_REMEDY_LINE (object);
 
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_REMEDY_LINE);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_REMEDY_LINE);
   g_clear_object (&self->remedy);
   g_clear_object (&self->session);
 

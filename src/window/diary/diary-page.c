@@ -13,6 +13,7 @@
 #include "window/labels.h"
 #include "window/pieces/pieces-model.h"
 #include "window/resource.h"
+#include "window/template.h"
 
 /* More rows than a shop has checks in twelve weeks; the count above says if there are
  * more still. */
@@ -235,7 +236,7 @@ wm_diary_page_dispose (GObject *object)
 {
   WmDiaryPage *self = WM_DIARY_PAGE (object);
 
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_DIARY_PAGE);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_DIARY_PAGE);
   g_clear_object (&self->session);
 
   G_OBJECT_CLASS (wm_diary_page_parent_class)->dispose (object);

@@ -8,6 +8,7 @@
 
 #include "window/form/form-value.h"
 #include "window/resource.h"
+#include "window/template.h"
 
 struct _WmFormChoice
 {
@@ -135,7 +136,7 @@ wm_form_choice_dispose (GObject *object)
 {
   WmFormChoice *self = WM_FORM_CHOICE (object);
 
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_FORM_CHOICE);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_FORM_CHOICE);
   g_clear_object (&self->record);
   g_clear_object (&self->session);
   g_clear_pointer (&self->field_name, g_free);

@@ -7,6 +7,7 @@
 #include <glib/gi18n.h>
 
 #include "window/resource.h"
+#include "window/template.h"
 
 struct _WmFormField
 {
@@ -283,7 +284,7 @@ wm_form_field_dispose (GObject *object)
 {
   WmFormField *self = WM_FORM_FIELD (object);
 
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_FORM_FIELD);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_FORM_FIELD);
   g_clear_object (&self->record);
   g_clear_object (&self->session);
   g_clear_pointer (&self->field_name, g_free);

@@ -14,6 +14,7 @@
 #include "window/hand-back/report-view.h"
 #include "window/labels.h"
 #include "window/resource.h"
+#include "window/template.h"
 
 #define N_FIELDS 4
 
@@ -300,7 +301,7 @@ wm_hand_back_page_dispose (GObject *object)
 {
   WmHandBackPage *self = WM_HAND_BACK_PAGE (object);
 
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_HAND_BACK_PAGE);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_HAND_BACK_PAGE);
   g_clear_object (&self->session);
 
   G_OBJECT_CLASS (wm_hand_back_page_parent_class)->dispose (object);

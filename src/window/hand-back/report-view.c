@@ -9,6 +9,7 @@
 #include "report/report.h"
 #include "window/problem.h"
 #include "window/resource.h"
+#include "window/template.h"
 
 /* A little over two pixels a point: sharp at the width the page has on the screen. */
 #define PX_PER_PT 2.0
@@ -214,7 +215,7 @@ wm_report_view_dispose (GObject *object)
   WmReportView *self = WM_REPORT_VIEW (object);
 
   stop_making (self);
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_REPORT_VIEW);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_REPORT_VIEW);
   g_clear_object (&self->session);
 
   G_OBJECT_CLASS (wm_report_view_parent_class)->dispose (object);

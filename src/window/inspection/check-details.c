@@ -106,6 +106,8 @@ on_note_left (GtkEventControllerFocus *controller, WmCheckDetails *self)
 static void
 wm_check_details_dispose (GObject *object)
 {
+  /* Before the template takes its child away behind the bin. */
+  adw_bin_set_child (ADW_BIN (object), NULL);
   gtk_widget_dispose_template (GTK_WIDGET (object), WM_TYPE_CHECK_DETAILS);
   G_OBJECT_CLASS (wm_check_details_parent_class)->dispose (object);
 }

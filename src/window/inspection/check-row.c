@@ -32,6 +32,8 @@ wm_check_row_dispose (GObject *object)
   /* The details are the pane's, for another row. */
   if (self->revealer != NULL)
     gtk_revealer_set_child (self->revealer, NULL);
+  /* Before the template takes its child away behind the bin. */
+  adw_bin_set_child (ADW_BIN (object), NULL);
   gtk_widget_dispose_template (GTK_WIDGET (object), WM_TYPE_CHECK_ROW);
   G_OBJECT_CLASS (wm_check_row_parent_class)->dispose (object);
 }

@@ -263,6 +263,8 @@ wm_checklist_pane_dispose (GObject *object)
   if (self->scroll_tick != 0)
     gtk_widget_remove_tick_callback (GTK_WIDGET (self), self->scroll_tick);
   self->scroll_tick = 0;
+  /* Before the template takes its child away behind the bin. */
+  adw_bin_set_child (ADW_BIN (object), NULL);
   gtk_widget_dispose_template (GTK_WIDGET (object), WM_TYPE_CHECKLIST_PANE);
   g_clear_object (&self->details);
   g_clear_pointer (&self->checks, g_ptr_array_unref);

@@ -389,6 +389,8 @@ wm_inspection_page_dispose (GObject *object)
   if (self->mark_menu != NULL)
     gtk_widget_unparent (self->mark_menu);
   self->mark_menu = NULL;
+  /* Before the template takes its child away behind the bin. */
+  adw_bin_set_child (ADW_BIN (object), NULL);
   gtk_widget_dispose_template (GTK_WIDGET (object), WM_TYPE_INSPECTION_PAGE);
   g_clear_pointer (&self->checks, g_ptr_array_unref);
   g_clear_pointer (&self->photos, g_ptr_array_unref);

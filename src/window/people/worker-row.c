@@ -8,6 +8,7 @@
 
 #include "window/form/form-field.h"
 #include "window/resource.h"
+#include "window/template.h"
 
 struct _WmWorkerRow
 {
@@ -38,7 +39,7 @@ wm_worker_row_dispose (GObject *object)
 {
   WmWorkerRow *self = WM_WORKER_ROW (object);
 
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_WORKER_ROW);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_WORKER_ROW);
   g_clear_object (&self->person);
   g_clear_object (&self->session);
 

@@ -11,6 +11,7 @@
 #include "window/resource.h"
 #include "window/thumbnail-view.h"
 #include "window/labels.h"
+#include "window/template.h"
 
 struct _WmPieceRowView
 {
@@ -119,7 +120,7 @@ wm_piece_row_view_dispose (GObject *object)
     g_signal_handlers_disconnect_by_data (self->item, self);
   g_clear_object (&self->item);
   g_clear_object (&self->session);
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_PIECE_ROW_VIEW);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_PIECE_ROW_VIEW);
 
   G_OBJECT_CLASS (wm_piece_row_view_parent_class)->dispose (object);
 }

@@ -11,6 +11,7 @@
 #include "window/pieces/piece-row-view.h"
 #include "window/pieces/pieces-model.h"
 #include "window/resource.h"
+#include "window/template.h"
 
 /* Arrow keys run through the list without opening every piece on the way. */
 #define OPEN_DELAY_MS 140
@@ -204,7 +205,7 @@ wm_pieces_pane_dispose (GObject *object)
     g_signal_handlers_disconnect_by_data (wm_session_get_archive (self->session), self);
   if (self->model != NULL)
     g_signal_handlers_disconnect_by_data (self->model, self);
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_PIECES_PANE);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_PIECES_PANE);
   g_clear_object (&self->selection);
   g_clear_object (&self->model);
   g_clear_object (&self->session);

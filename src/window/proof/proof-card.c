@@ -13,6 +13,7 @@
 #include "window/record-box.h"
 #include "window/resource.h"
 #include "window/severity-choice.h"
+#include "window/template.h"
 
 struct _WmProofCard
 {
@@ -189,7 +190,7 @@ wm_proof_card_dispose (GObject *object)
 {
   WmProofCard *self = WM_PROOF_CARD (object);
 
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_PROOF_CARD);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_PROOF_CARD);
   g_clear_object (&self->check);
   g_clear_object (&self->session);
 

@@ -8,6 +8,7 @@
 
 #include "window/form/form-field.h"
 #include "window/resource.h"
+#include "window/template.h"
 
 struct _WmProofLine
 {
@@ -55,7 +56,7 @@ wm_proof_line_dispose (GObject *object)
 {
   WmProofLine *self = WM_PROOF_LINE (object);
 
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_PROOF_LINE);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_PROOF_LINE);
   g_clear_object (&self->proof);
   g_clear_object (&self->session);
 

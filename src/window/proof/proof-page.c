@@ -13,6 +13,7 @@
 #include "window/record-box.h"
 #include "window/resource.h"
 #include "window/take-in/arrival-photos.h"
+#include "window/template.h"
 
 struct _WmProofPage
 {
@@ -224,7 +225,7 @@ wm_proof_page_dispose (GObject *object)
 {
   WmProofPage *self = WM_PROOF_PAGE (object);
 
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_PROOF_PAGE);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_PROOF_PAGE);
   g_clear_object (&self->session);
 
   G_OBJECT_CLASS (wm_proof_page_parent_class)->dispose (object);

@@ -10,6 +10,7 @@
 #include "window/photo-strip.h"
 #include "window/photo-words.h"
 #include "window/resource.h"
+#include "window/template.h"
 #include "window/thumbnail-view.h"
 
 #define LARGE_HEIGHT 400
@@ -321,7 +322,7 @@ wm_arrival_photos_dispose (GObject *object)
       wm_photo_import_cancel (self->import);
     }
   g_clear_object (&self->import);
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_ARRIVAL_PHOTOS);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_ARRIVAL_PHOTOS);
   g_clear_pointer (&self->photos, g_ptr_array_unref);
   g_clear_pointer (&self->moment, g_free);
   g_clear_object (&self->session);

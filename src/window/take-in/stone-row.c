@@ -10,6 +10,7 @@
 #include "window/form/form-choice.h"
 #include "window/form/form-field.h"
 #include "window/resource.h"
+#include "window/template.h"
 
 #define N_FIELDS 6
 
@@ -77,7 +78,7 @@ wm_stone_row_dispose (GObject *object)
 {
   WmStoneRow *self = WM_STONE_ROW (object);
 
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_STONE_ROW);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_STONE_ROW);
   g_clear_object (&self->group);
   g_clear_object (&self->session);
 

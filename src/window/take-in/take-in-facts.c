@@ -13,6 +13,7 @@
 #include "window/take-in/owner-search.h"
 #include "window/take-in/stone-card.h"
 #include "window/take-in/take-in-edits.h"
+#include "window/template.h"
 
 #define N_OWNER_FIELDS 4
 #define N_PIECE_FIELDS 9
@@ -196,7 +197,7 @@ wm_take_in_facts_dispose (GObject *object)
 {
   WmTakeInFacts *self = WM_TAKE_IN_FACTS (object);
 
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_TAKE_IN_FACTS);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_TAKE_IN_FACTS);
   g_clear_object (&self->session);
 
   G_OBJECT_CLASS (wm_take_in_facts_parent_class)->dispose (object);

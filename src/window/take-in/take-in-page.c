@@ -14,6 +14,7 @@
 #include "window/take-in/condition-card.h"
 #include "window/take-in/take-in-facts.h"
 #include "window/take-in/ticket-card.h"
+#include "window/template.h"
 
 struct _WmTakeInPage
 {
@@ -126,7 +127,7 @@ wm_take_in_page_dispose (GObject *object)
 {
   WmTakeInPage *self = WM_TAKE_IN_PAGE (object);
 
-  gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_TAKE_IN_PAGE);
+  wm_template_dispose (GTK_WIDGET (self), WM_TYPE_TAKE_IN_PAGE);
   g_clear_object (&self->session);
 
   G_OBJECT_CLASS (wm_take_in_page_parent_class)->dispose (object);

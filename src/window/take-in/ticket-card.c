@@ -9,6 +9,7 @@
 #include "window/labels.h"
 #include "window/resource.h"
 #include "window/ruled-line.h"
+#include "window/template.h"
 
 struct _WmTicketCard
 {
@@ -71,7 +72,7 @@ wm_ticket_card_show (WmTicketCard *self, WmSession *session)
 static void
 wm_ticket_card_dispose (GObject *object)
 {
-  gtk_widget_dispose_template (GTK_WIDGET (object), WM_TYPE_TICKET_CARD);
+  wm_template_dispose (GTK_WIDGET (object), WM_TYPE_TICKET_CARD);
 
   G_OBJECT_CLASS (wm_ticket_card_parent_class)->dispose (object);
 }
