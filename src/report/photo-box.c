@@ -24,6 +24,9 @@
 /* No picture on a screen is made larger than this, px. */
 #define WM_SCREEN_MOST 4096
 
+/* No cairo surface is longer (cairo 1.16, MAX_IMAGE_SIZE in cairo-image-surface.c). */
+#define WM_SURFACE_MOST 32767
+
 static const double corner_mm = 1.6;
 
 void
@@ -228,6 +231,13 @@ make_whole (WmPhotoBoxes *self, const char *path, WmPhoto *photo, GError **error
   return surface;
 }
 
+/* A photo too long for that goes into the PDF part by part, as for mail. */
+static gboolean
+can_be_whole (WmPhoto *photo)
+{
+  return photo->width <= WM_SURFACE_MOST && photo->height <= WM_SURFACE_MOST;
+}
+
 static cairo_surface_t *
 get_whole (WmPhotoBoxes *self, const char *path, WmPhoto *photo, GError **error)
 {
@@ -318,7 +328,7 @@ paint_photo (WmPhotoBoxes *self, cairo_t *cr, const WmBoxView *view, double widt
   cairo_surface_t *part = NULL;
 
   cairo_transform (cr, &view->to_box);
-  if (paper && self->size == WM_REPORT_PRINT)
+  if (paper && self->size == WM_REPORT_PRINT && can_be_whole (view->photo))
     {
       cairo_surface_t *whole = get_whole (self, path, view->photo, error);
 

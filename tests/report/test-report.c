@@ -7,6 +7,7 @@
 #include <string.h>
 
 #include "fixture.h"
+#include "photo/jpeg-out.h"
 #include "report/report.h"
 #include "report/words.h"
 
@@ -239,6 +240,31 @@ test_draws_on_screen (Fixture *f, gconstpointer unused)
   g_assert_cmpuint (blue, <, 260);
 }
 
+/* Longer than a cairo surface can be: a strip put together from many pictures. */
+static void
+test_very_long_photo (Fixture *f, gconstpointer unused)
+{
+  g_autoptr (WmPixels) pixels = wm_pixels_new (33000, 60);
+  g_autoptr (GBytes) jpeg = wm_jpeg_encode (pixels, 85, NULL);
+  g_autofree char *file = g_build_filename (f->folder, "long.jpg", NULL);
+  g_autofree char *sha256 = NULL;
+  g_autofree char *path = NULL;
+  g_autofree char *text = NULL;
+  gint64 byte_size;
+
+  g_assert_true (g_file_set_contents (file, g_bytes_get_data (jpeg, NULL),
+                                      (gssize)g_bytes_get_size (jpeg), NULL));
+  g_assert_true (
+      wm_archive_store_photo (f->archive, file, "jpeg", NULL, &sha256, &byte_size, NULL));
+  g_object_set (f->before, "sha256", sha256, "byte-size", byte_size, "width",
+                (gint64)33000, "height", (gint64)60, NULL);
+  fixture_put (f, f->before);
+  path = write_pdf (f, WM_REPORT_PRINT, WM_PAPER_A4);
+  text = read_text (path);
+  g_assert_null (strstr (text, "missing or damaged"));
+  g_assert_nonnull (strstr (text, "Ludo Brandis"));
+}
+
 static void
 test_missing_photo (Fixture *f, gconstpointer unused)
 {
@@ -351,6 +377,7 @@ main (int argc, char *argv[])
   ADD ("photos", test_photos);
   ADD ("passes-bytes-through", test_passes_bytes_through);
   ADD ("draws-on-screen", test_draws_on_screen);
+  ADD ("very-long-photo", test_very_long_photo);
   ADD ("missing-photo", test_missing_photo);
   ADD ("long-note", test_long_note);
   ADD ("warns-of-what-is-left", test_warns_of_what_is_left);
