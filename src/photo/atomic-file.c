@@ -10,6 +10,17 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+/* A place that does not take a file is another thing than a file that is not there. */
+static void
+set_error (GError **error, int error_number, const char *name)
+{
+  if (error_number == ENOENT || error_number == ENOTDIR || error_number == EISDIR
+      || error_number == EACCES || error_number == EPERM || error_number == EROFS)
+    wm_photo_set_error (error, WM_PHOTO_ERROR_NO_PLACE, name, g_strerror (error_number));
+  else
+    wm_photo_set_errno (error, error_number, name);
+}
+
 WmAtomicFile *
 wm_atomic_file_new (const char *path, GError **error)
 {
@@ -31,7 +42,7 @@ wm_atomic_file_new (const char *path, GError **error)
   fd = g_mkstemp_full (self->temporary, O_RDWR | O_CLOEXEC, 0666);
   if (fd < 0)
     {
-      wm_photo_set_errno (error, errno, self->name);
+      set_error (error, errno, self->name);
       g_clear_pointer (&self->temporary, g_free);
       return NULL;
     }
@@ -39,7 +50,7 @@ wm_atomic_file_new (const char *path, GError **error)
   self->stream = fdopen (fd, "wb");
   if (self->stream == NULL)
     {
-      wm_photo_set_errno (error, errno, self->name);
+      set_error (error, errno, self->name);
       close (fd);
       return NULL;
     }
@@ -83,7 +94,7 @@ wm_atomic_file_commit (WmAtomicFile *self, gboolean is_durable, GError **error)
     }
   if (failed)
     {
-      wm_photo_set_errno (error, why, self->name);
+      set_error (error, why, self->name);
       return FALSE;
     }
 

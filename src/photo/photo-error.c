@@ -75,6 +75,9 @@ describe_code (WmPhotoErrorCode code)
     case WM_PHOTO_ERROR_NO_SPACE:
       return _ ("“%s” could not be written: the disk is full. What was there before is"
                 " kept. Make room and try again.");
+    case WM_PHOTO_ERROR_NO_PLACE:
+      return _ ("“%s” could not be written there. What was there before is kept. Choose"
+                " another place and try again.");
     case WM_PHOTO_ERROR_IO:
     default:
       return _ ("“%s” could not be read or written. Check the disk or card it is on and"

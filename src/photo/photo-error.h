@@ -24,6 +24,7 @@ typedef enum
   WM_PHOTO_ERROR_TOO_LARGE,     /* above the limits of probe.h */
   WM_PHOTO_ERROR_NO_MEMORY,
   WM_PHOTO_ERROR_NO_SPACE, /* the disk is full */
+  WM_PHOTO_ERROR_NO_PLACE, /* nothing can be written there: no folder, no right */
   WM_PHOTO_ERROR_IO        /* anything else the system reported */
 } WmPhotoErrorCode;
 

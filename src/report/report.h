@@ -44,7 +44,7 @@ void wm_report_draw_page (WmReport *self, guint page, cairo_t *cr);
 void wm_report_set_cancellable (WmReport *self, GCancellable *cancellable);
 
 /* Writes the PDF whole or not at all: first beside it, synced, then renamed. Errors:
- * G_IO_ERROR (with the file's name), G_IO_ERROR_CANCELLED. */
+ * G_FILE_ERROR (a sentence with the file's name), G_IO_ERROR, G_IO_ERROR_CANCELLED. */
 gboolean wm_report_write_pdf (WmReport *self, const char *path, GError **error);
 
 /* The same bytes without a file. */

@@ -304,8 +304,12 @@ test_failures (void)
 
   g_assert_false (wm_picture_write_png (
       corpus_path ("ok.jpg"), corpus_path ("nowhere/out.png"), &options, NULL, &error));
-  g_assert_error (error, WM_PHOTO_ERROR, WM_PHOTO_ERROR_NOT_FOUND);
+  g_assert_error (error, WM_PHOTO_ERROR, WM_PHOTO_ERROR_NO_PLACE);
   g_assert_nonnull (strstr (error->message, "out.png"));
+  g_clear_error (&error);
+  g_assert_false (wm_picture_write_png (corpus_path ("ok.jpg"), corpus_path ("target"),
+                                        &options, NULL, &error));
+  g_assert_error (error, WM_PHOTO_ERROR, WM_PHOTO_ERROR_NO_PLACE);
   g_clear_error (&error);
 
   kept = corpus_load ("target/out.png", &length);

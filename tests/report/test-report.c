@@ -352,6 +352,7 @@ test_unwritable (Fixture *f, gconstpointer unused)
 
   g_assert_false (wm_report_write_pdf (report, path, &error));
   g_assert_error (error, G_FILE_ERROR, G_FILE_ERROR_NOENT);
+  g_assert_true (g_str_has_prefix (error->message, "“report.pdf” could not be written"));
 }
 
 static void
