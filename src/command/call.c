@@ -5,6 +5,7 @@
 #include "command/call.h"
 
 #include <glib/gi18n.h>
+#include <glib/gstdio.h>
 #include <math.h>
 #include <stdio.h>
 
@@ -178,6 +179,24 @@ wm_call_misused (WmCall *call, const char *format, ...)
   else
     fprintf (stderr, "%s", _ ("“wearmark --help” lists the verbs.\n"));
   return WM_EXIT_USAGE;
+}
+
+gboolean
+wm_call_spares (WmCall *call, const char *source, const char *dest)
+{
+  g_autofree char *shown = NULL;
+  GStatBuf from;
+  GStatBuf to;
+
+  if (dest == NULL || g_stat (source, &from) != 0 || g_stat (dest, &to) != 0
+      || from.st_dev != to.st_dev || from.st_ino != to.st_ino)
+    return TRUE;
+  shown = wm_shown_path (dest);
+  wm_call_fail (call,
+                _ ("“%s” is the photo itself, and an original is never written over."
+                   " Name another file with -o."),
+                shown);
+  return FALSE;
 }
 
 /* ---- in ----------------------------------------------------------------- */

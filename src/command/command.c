@@ -4,6 +4,7 @@
  */
 #include "command/command.h"
 
+#include <errno.h>
 #include <glib/gi18n.h>
 #include <stdio.h>
 #include <string.h>
@@ -133,14 +134,15 @@ take_option (WmCall *call, char **argv, int argc, int *at)
       wm_call_misused (call, _ ("The option --%s takes no value."), option->name);
       return FALSE;
     }
-  if (option->value_name != NULL && value == NULL && *at + 1 >= argc)
+  if (option->value_name != NULL && value == NULL && *at + 1 < argc)
+    value = argv[++*at];
+  /* An empty one is a variable of a script that was not set. */
+  if (option->value_name != NULL && (value == NULL || *value == '\0'))
     {
       wm_call_misused (call, _ ("The option --%s needs a value: %s."), option->name,
                        _ (option->value_name));
       return FALSE;
     }
-  if (option->value_name != NULL && value == NULL)
-    value = argv[++*at];
   g_hash_table_insert (call->values, (gpointer)option->name,
                        g_strdup (value != NULL ? value : ""));
   return TRUE;
@@ -197,6 +199,18 @@ run_verb (WmCall *call)
   return verb->run (call);
 }
 
+/* What a full disk did not take was not told: the verb has not done its work. */
+static WmExit
+end_output (WmCall *call, WmExit exit)
+{
+  if (fflush (stdout) == 0 && !ferror (stdout))
+    return exit;
+  return wm_call_fail (call,
+                       _ ("The answer could not be written whole. Make room, or send it"
+                          " to another file, and call again. (%s)"),
+                       g_strerror (errno));
+}
+
 int
 wm_command_run (int argc, char **argv, char **out_folder)
 {
@@ -206,14 +220,14 @@ wm_command_run (int argc, char **argv, char **out_folder)
   if (!take_arguments (&call, argc, argv))
     return WM_EXIT_USAGE;
   if (wm_call_get_option (&call, "help") != NULL)
-    return print_help (&call);
+    return end_output (&call, print_help (&call));
   if (wm_call_get_option (&call, "version") != NULL)
     {
       wm_call_print (&call, "wearmark %s\n", WM_VERSION);
-      return WM_EXIT_DONE;
+      return end_output (&call, WM_EXIT_DONE);
     }
   if (call.verb != NULL)
-    return run_verb (&call);
+    return end_output (&call, run_verb (&call));
   if (out_folder != NULL)
     *out_folder = g_strdup (wm_call_get_option (&call, "archive"));
   return -1;

@@ -86,6 +86,10 @@ WmExit wm_call_fail (WmCall *call, const char *format, ...) G_GNUC_PRINTF (2, 3)
 WmExit wm_call_fail_with (WmCall *call, const GError *error);
 WmExit wm_call_misused (WmCall *call, const char *format, ...) G_GNUC_PRINTF (2, 3);
 
+/* FALSE, and told, if writing @dest would replace @source, under whatever name: an
+ * original is never written over. @dest may be NULL. */
+gboolean wm_call_spares (WmCall *call, const char *source, const char *dest);
+
 /* Exactly @n finite numbers in the C locale, separated by commas: "10,20,30.5". */
 gboolean wm_parse_numbers (const char *text, guint n, double *out_numbers);
 

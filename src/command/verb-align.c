@@ -54,6 +54,8 @@ run (WmCall *call)
   g_autoptr (GError) error = NULL;
   WmAlignment alignment;
 
+  if (!wm_call_spares (call, before, dest) || !wm_call_spares (call, after, dest))
+    return WM_EXIT_FAILED;
   if (!wm_photo_check_whole (before, NULL, &error)
       || !wm_photo_check_whole (after, NULL, &error)
       || !wm_align_photos (before, after, NULL, NULL, NULL, &alignment, &error))

@@ -58,6 +58,8 @@ run (WmCall *call)
   WmPictureOptions options = { 0 };
   WmJudgement judgement;
 
+  if (!wm_call_spares (call, path, dest))
+    return WM_EXIT_FAILED;
   /* Read whole first, in a process of its own: no byte of a stranger's file is looked
    * at here before. */
   if (!wm_photo_check_whole (path, NULL, &error)

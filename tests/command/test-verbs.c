@@ -8,6 +8,7 @@
 #include <json-glib/json-glib.h>
 #include <string.h>
 #include <sys/wait.h>
+#include <unistd.h>
 
 #include "../archive/fixture.h"
 #include "photo/jpeg-out.h"
@@ -156,13 +157,15 @@ test_wrong_usage (void)
   g_auto (Run) no_verb = call (NULL, "polish", NULL);
   g_auto (Run) no_option = call (NULL, "pieces", "--shiny", NULL);
   g_auto (Run) no_value = call (NULL, "pieces", "--archive", NULL);
+  g_auto (Run) empty_value = call (NULL, "pieces", "--archive", "", NULL);
+  g_auto (Run) empty_too = call (NULL, "pieces", "--archive=", NULL);
   g_auto (Run) flag_value = call (NULL, "pieces", "--json=yes", NULL);
   g_auto (Run) too_few = call (NULL, "show", NULL);
   g_auto (Run) too_many = call (NULL, "verify", "x", NULL);
   g_auto (Run) no_output = call (NULL, "picture", "2026-0151-Q", "--photo", "1", NULL);
   g_auto (Run) not_utf8 = call (NULL, "\xff\xfe", NULL);
-  const Run *all[] = { &no_verb, &no_option, &no_value,  &flag_value,
-                       &too_few, &too_many,  &no_output, &not_utf8 };
+  const Run *all[] = { &no_verb,    &no_option, &no_value, &empty_value, &empty_too,
+                       &flag_value, &too_few,   &too_many, &no_output,   &not_utf8 };
 
   for (guint i = 0; i < G_N_ELEMENTS (all); i++)
     {
@@ -170,6 +173,24 @@ test_wrong_usage (void)
       g_assert_cmpstr (all[i]->out, ==, "");
       g_assert_true (g_utf8_validate (all[i]->err, -1, NULL));
     }
+}
+
+/* An answer that nobody got is no success. */
+static void
+test_full_output (void)
+{
+  g_autofree char *program =
+      g_build_filename (g_getenv ("WM_BUILD_DIR"), "src", "wearmark", NULL);
+  const char *argv[] = { "/bin/sh", "-c", "exec \"$0\" --json reckon >/dev/full", program,
+                         NULL };
+  g_autofree char *err = NULL;
+  int status = 0;
+
+  g_assert_true (g_spawn_sync (NULL, (char **)argv, NULL, G_SPAWN_DEFAULT, NULL, NULL,
+                               NULL, &err, &status, NULL));
+  g_assert_true (WIFEXITED (status));
+  g_assert_cmpint (WEXITSTATUS (status), ==, 1);
+  g_assert_true (g_str_has_prefix (err, "wearmark reckon: The answer"));
 }
 
 static void
@@ -311,6 +332,29 @@ test_photo (Fixture *f, gconstpointer unused)
   refused = call (NULL, "photo", empty, NULL);
   assert_code (&refused, 1);
   g_assert_nonnull (strstr (refused.err, "empty.jpg"));
+}
+
+/* An original is never written over, also not under another name of it. */
+static void
+test_original_is_spared (Fixture *f, gconstpointer unused)
+{
+  g_autofree char *path = write_jpeg (f, "ring.jpg", 400, 300);
+  g_autofree char *link = fixture_path (f, "link.jpg");
+  g_autofree char *before = NULL;
+  g_autofree char *after = NULL;
+  gsize n_before = 0;
+  gsize n_after = 0;
+  g_auto (Run) photo = { 0 };
+  g_auto (Run) align = { 0 };
+
+  g_assert_true (g_file_get_contents (path, &before, &n_before, NULL));
+  g_assert_cmpint (symlink (path, link), ==, 0);
+  photo = call (NULL, "photo", path, "-o", link, NULL);
+  align = call (NULL, "align", path, path, "-o", path, NULL);
+  assert_code (&photo, 1);
+  assert_code (&align, 1);
+  g_assert_true (g_file_get_contents (path, &after, &n_after, NULL));
+  g_assert_cmpmem (before, n_before, after, n_after);
 }
 
 /* Read back by pngcheck, which is not ours. */
@@ -528,11 +572,13 @@ main (int argc, char *argv[])
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/command/help", test_help);
   g_test_add_func ("/command/wrong-usage", test_wrong_usage);
+  g_test_add_func ("/command/full-output", test_full_output);
   fixture_add ("/command/no-archive", test_no_archive);
   fixture_add ("/command/pieces", test_pieces);
   fixture_add ("/command/show", test_show);
   fixture_add ("/command/verify", test_verify);
   fixture_add ("/command/photo", test_photo);
+  fixture_add ("/command/original-is-spared", test_original_is_spared);
   fixture_add ("/command/picture", test_picture);
   g_test_add_func ("/command/align", test_align);
   fixture_add ("/command/sample/whole", test_sample);
