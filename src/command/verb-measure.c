@@ -6,6 +6,7 @@
 #include <math.h>
 
 #include "command/verbs.h"
+#include "photo/load.h"
 #include "photo/probe.h"
 #include "photo/span-profile.h"
 #include "reckon/plane.h"
@@ -206,6 +207,32 @@ add_point (JsonBuilder *builder, WmPoint p)
   json_builder_end_array (builder);
 }
 
+/* What the value is to be taken with caution for; the codes never change. */
+static const struct
+{
+  unsigned bit;
+  const char *code;
+  const char *words;
+} warnings[] = {
+  { WM_LENGTH_REFERENCE_ROUGH, "reference-rough",
+    N_ ("The known length is known to worse than 5 %.") },
+  { WM_LENGTH_TILT_LARGE, "tilt-large",
+    N_ ("The line may lean by more than 20 degrees: take a squarer photo.") },
+  { WM_LENGTH_FAR_OUTSIDE, "far-outside",
+    N_ ("An end lies far outside the known rectangle.") },
+};
+
+static void
+add_warnings (JsonBuilder *builder, unsigned given)
+{
+  json_builder_set_member_name (builder, "warnings");
+  json_builder_begin_array (builder);
+  for (guint i = 0; i < G_N_ELEMENTS (warnings); i++)
+    if (given & warnings[i].bit)
+      json_builder_add_string_value (builder, warnings[i].code);
+  json_builder_end_array (builder);
+}
+
 static void
 print_json (WmCall *call, const Measuring *m, const WmLength *length, const char *text)
 {
@@ -242,6 +269,7 @@ print_json (WmCall *call, const Measuring *m, const WmLength *length, const char
   json_builder_add_boolean_value (builder, m->snapped[0]);
   json_builder_add_boolean_value (builder, m->snapped[1]);
   json_builder_end_array (builder);
+  add_warnings (builder, length->warnings);
   json_builder_set_member_name (builder, "text");
   json_builder_add_string_value (builder, text);
   json_builder_end_object (builder);
@@ -249,16 +277,11 @@ print_json (WmCall *call, const Measuring *m, const WmLength *length, const char
 }
 
 static void
-print_warnings (WmCall *call, unsigned warnings)
+print_warnings (WmCall *call, unsigned given)
 {
-  if (warnings & WM_LENGTH_REFERENCE_ROUGH)
-    wm_call_print (call, "%s\n", _ ("The known length is known to worse than 5 %."));
-  if (warnings & WM_LENGTH_TILT_LARGE)
-    wm_call_print (
-        call, "%s\n",
-        _ ("The line may lean by more than 20 degrees: take a squarer photo."));
-  if (warnings & WM_LENGTH_FAR_OUTSIDE)
-    wm_call_print (call, "%s\n", _ ("An end lies far outside the known rectangle."));
+  for (guint i = 0; i < G_N_ELEMENTS (warnings); i++)
+    if (given & warnings[i].bit)
+      wm_call_print (call, "%s\n", _ (warnings[i].words));
 }
 
 static WmExit
@@ -315,8 +338,10 @@ run (WmCall *call)
   if (!read_options (call, &m, &exit_code))
     return exit_code;
 
-  facts = wm_photo_probe_file (path, &error);
-  if (facts == NULL)
+  /* Read whole first, in a process of its own, as by every verb; and a length on the
+   * grey of a photo that is cut off would be one of nothing. */
+  if (!wm_photo_check_whole (path, NULL, &error)
+      || (facts = wm_photo_probe_file (path, &error)) == NULL)
     return wm_call_fail_with (call, error);
 
   exit_code = check_places (call, &m, facts);

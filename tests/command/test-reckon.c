@@ -302,6 +302,33 @@ test_measure_plane (void)
       <, 1e-9);
 }
 
+/* What is said in words is in JSON too; and a photo that is cut off is not measured on.
+ */
+static void
+test_measure_warns (void)
+{
+  g_auto (Ran) ran = run ("measure", photo_path, "--scale", "50,250,350,250,30", "--span",
+                          "120,150,180,150", "--tilt", "30", "--json", NULL);
+  g_auto (Ran) cut = { 0 };
+  g_autoptr (JsonParser) parser = json_parser_new ();
+  JsonArray *warnings =
+      json_object_get_array_member (object_of (&ran, parser), "warnings");
+  g_autofree char *cut_path = g_strconcat (photo_path, "-cut.png", NULL);
+  g_autofree char *bytes = NULL;
+  gsize n = 0;
+
+  g_assert_cmpuint (json_array_get_length (warnings), ==, 1);
+  g_assert_cmpstr (json_array_get_string_element (warnings, 0), ==, "tilt-large");
+
+  g_assert_true (g_file_get_contents (photo_path, &bytes, &n, NULL));
+  g_assert_true (g_file_set_contents (cut_path, bytes, (gssize)n / 2, NULL));
+  cut = run ("measure", cut_path, "--scale", "50,250,350,250,30", "--span",
+             "120,150,180,150", "--json", NULL);
+  g_assert_cmpint (cut.code, ==, 1);
+  g_assert_nonnull (strstr (cut.err, "cut off"));
+  g_assert_cmpint (g_unlink (cut_path), ==, 0);
+}
+
 static void
 test_measure_refusals (void)
 {
@@ -364,6 +391,7 @@ main (int argc, char **argv)
   g_test_add_func ("/command/measure/snapped", test_measure_snapped);
   g_test_add_func ("/command/measure/without-edge", test_measure_without_edge);
   g_test_add_func ("/command/measure/plane", test_measure_plane);
+  g_test_add_func ("/command/measure/warns", test_measure_warns);
   g_test_add_func ("/command/measure/refusals", test_measure_refusals);
   status = g_test_run ();
   g_unlink (photo_path);
