@@ -5,6 +5,7 @@
 #include "photo/align.h"
 
 #include <math.h>
+#include <string.h>
 
 #include "photo/align-matrix.h"
 #include "photo/load.h"
@@ -147,5 +148,58 @@ wm_align_refine (const char *before_path, const char *after_path, const double s
       answer.matrix[k] = start[k];
   finish (&before, &after, &answer);
   *out = answer;
+  return TRUE;
+}
+
+/* TRUE when the two matrices carry one of the points too far apart. */
+static gboolean
+has_wandered (const double from[9], const double to[9], const WmPoint *after, int n,
+              double most_px)
+{
+  for (int k = 0; k < n; k++)
+    {
+      WmPoint p = wm_align_map (from, after[k]);
+      WmPoint q = wm_align_map (to, after[k]);
+
+      if (!(hypot (p.x - q.x, p.y - q.y) <= most_px))
+        return TRUE;
+    }
+  return FALSE;
+}
+
+gboolean
+wm_align_by_hand (const char *before_path, const char *after_path, const WmPoint *before,
+                  const WmPoint *after, int n, GCancellable *cancellable,
+                  WmAlignProgress progress, gpointer user_data, WmAlignment *out,
+                  double *hand_px, GError **error)
+{
+  g_autoptr (WmPhotoFacts) facts = wm_photo_probe_file (before_path, error);
+  WmAlignment answer;
+  double start[9];
+
+  if (facts == NULL)
+    return FALSE;
+  if (wm_align_from_points (before, after, n, start, NULL) != WM_OK)
+    {
+      g_set_error_literal (error, G_IO_ERROR, G_IO_ERROR_INVALID_ARGUMENT,
+                           "the points placed by hand determine no alignment");
+      return FALSE;
+    }
+  if (!wm_align_refine (before_path, after_path, start, cancellable, progress, user_data,
+                        &answer, error))
+    return FALSE;
+  if (answer.aligned
+      && has_wandered (start, answer.matrix, after, n,
+                       WM_ALIGN_MOST_SLIP * MAX (facts->width, facts->height)))
+    {
+      answer.aligned = FALSE;
+      answer.reason = WM_ALIGN_WANDERED;
+      answer.residual_px = 0;
+      answer.places = answer.places_tried = 0;
+      memcpy (answer.matrix, start, sizeof start);
+    }
+  *out = answer;
+  if (hand_px != NULL)
+    *hand_px = wm_align_measure_points (answer.matrix, before, after, n);
   return TRUE;
 }

@@ -34,10 +34,13 @@ measure_breadth (const WmPoint *p, int n)
   return half + diff > 0 ? sqrt (fmax (half - diff, 0) / (half + diff)) : 0;
 }
 
-/* With four points no three may lie on a line, or the tilt is not determined. */
+/* With four points no three may lie on a line, or the tilt is not determined. Two
+ * always lie on one; they only must not coincide, which the fit itself sees. */
 static gboolean
 has_enough_breadth (const WmPoint *p, int n)
 {
+  if (n == 2)
+    return TRUE;
   if (measure_breadth (p, n) < LEAST_BREADTH)
     return FALSE;
   for (int skip = 0; n == 4 && skip < 4; skip++)
@@ -53,21 +56,39 @@ has_enough_breadth (const WmPoint *p, int n)
   return TRUE;
 }
 
+double
+wm_align_measure_points (const double matrix[9], const WmPoint *before,
+                         const WmPoint *after, int n)
+{
+  double sum = 0;
+
+  for (int k = 0; k < n; k++)
+    {
+      WmPoint p = wm_align_map (matrix, after[k]);
+
+      sum += (p.x - before[k].x) * (p.x - before[k].x)
+             + (p.y - before[k].y) * (p.y - before[k].y);
+    }
+  return n > 0 ? sqrt (sum / n) : 0;
+}
+
 WmResult
 wm_align_from_points (const WmPoint *before, const WmPoint *after, int n,
                       double matrix[9], double *residual_px)
 {
-  double m[9], sum = 0;
+  WmFitKind kind = n == 2   ? WM_FIT_SIMILARITY
+                   : n == 3 ? WM_FIT_AFFINE
+                            : WM_FIT_PROJECTIVE;
+  double m[9];
 
-  if (n < 3)
+  if (n < 2)
     return WM_TOO_FEW;
   for (int k = 0; k < n; k++)
     if (!isfinite (before[k].x) || !isfinite (before[k].y) || !isfinite (after[k].x)
         || !isfinite (after[k].y))
       return WM_NOT_A_NUMBER;
   if (!has_enough_breadth (before, n) || !has_enough_breadth (after, n)
-      || !wm_matrix_fit (n == 3 ? WM_FIT_AFFINE : WM_FIT_PROJECTIVE, after, before, NULL,
-                         n, m))
+      || !wm_matrix_fit (kind, after, before, NULL, n, m))
     return WM_DEGENERATE;
   for (int k = 0; k < n; k++)
     {
@@ -75,12 +96,10 @@ wm_align_from_points (const WmPoint *before, const WmPoint *after, int n,
 
       if (!(wm_matrix_scale_at (m, after[k]) > 0) || !isfinite (p.x) || !isfinite (p.y))
         return WM_DEGENERATE;
-      sum += (p.x - before[k].x) * (p.x - before[k].x)
-             + (p.y - before[k].y) * (p.y - before[k].y);
     }
   for (int k = 0; k < 9; k++)
     matrix[k] = m[k];
   if (residual_px != NULL)
-    *residual_px = n <= 4 ? 0 : sqrt (sum / n);
+    *residual_px = n <= 4 ? 0 : wm_align_measure_points (m, before, after, n);
   return WM_OK;
 }

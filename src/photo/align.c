@@ -39,6 +39,10 @@ static const struct
                                " position. Place three or four pairs of points.") },
   [WM_ALIGN_START_KEPT] = { "start-kept", N_ ("Your points are kept: no better fit was "
                                               "found near them.") },
+  [WM_ALIGN_WANDERED] = { "wandered",
+                          N_ ("Your points are kept: what fits better lies too far "
+                              "from them. Look whether each pair shows the same "
+                              "place.") },
 };
 
 const char *

@@ -20,13 +20,18 @@
 /* Why the answer is what it is. Names for JSON: wm_align_reason_name(). */
 typedef enum
 {
-  WM_ALIGN_FOUND,     /* aligned, and every check of the answer held */
-  WM_ALIGN_TOO_PLAIN, /* too little on a photo to hold on to */
-  WM_ALIGN_NO_MATCH,  /* nothing found that fits both: perhaps two pieces */
-  WM_ALIGN_UNSURE,    /* something fits, but not well enough to be trusted */
-  WM_ALIGN_AMBIGUOUS, /* fits in more than one way (a plain round bangle) */
-  WM_ALIGN_START_KEPT /* wm_align_refine() only: the start fits as well */
+  WM_ALIGN_FOUND,      /* aligned, and every check of the answer held */
+  WM_ALIGN_TOO_PLAIN,  /* too little on a photo to hold on to */
+  WM_ALIGN_NO_MATCH,   /* nothing found that fits both: perhaps two pieces */
+  WM_ALIGN_UNSURE,     /* something fits, but not well enough to be trusted */
+  WM_ALIGN_AMBIGUOUS,  /* fits in more than one way (a plain round bangle) */
+  WM_ALIGN_START_KEPT, /* wm_align_refine() only: the start fits as well */
+  WM_ALIGN_WANDERED    /* the same: a better fit, but too far from the start */
 } WmAlignReason;
+
+/* Version of the way answers are found: raised with every change that can give
+ * another answer, so that a kept answer can be told to be an older one's. */
+#define WM_ALIGN_ENGINE_VERSION 1
 
 /**
  * WmAlignment:
@@ -103,10 +108,11 @@ gboolean wm_align_images (const WmAlignImage *before, const WmAlignImage *after,
 /**
  * wm_align_from_points:
  * @before, @after: the same @n places on both photos
- * @n: 3 or more; 3 give an affine matrix, 4 a projective one, more the best fit
+ * @n: 2 or more; 2 give a similarity (shift, turn, size), 3 an affine matrix, 4 a
+ *   projective one, more the best fit of that
  * @matrix: (out): after pixels to before pixels; written on success only
  * @residual_px: (out) (optional): root mean square of what the fit leaves over,
- *   before pixels; 0 with 3 or 4 points, which always fit exactly
+ *   before pixels; 0 with up to 4 points, which always fit exactly
  *
  * Returns: WM_OK; WM_TOO_FEW; WM_NOT_A_NUMBER; WM_DEGENERATE when places
  *   coincide or lie on one line, or when the points would turn the photo
@@ -132,6 +138,34 @@ wm_align_refine (const char *before_path, const char *after_path, const double s
                  GCancellable *cancellable, WmAlignProgress progress, gpointer user_data,
                  WmAlignment *out, GError **error);
 
+/* How far a refinement may carry a point away from where the hand put it, share of
+ * the photo's longer side: as far as it looks (32 pixels of 1600). Farther, it has
+ * slipped to something else. */
+#define WM_ALIGN_MOST_SLIP 0.02
+
+/**
+ * wm_align_by_hand:
+ * @before, @after: the same @n places on both photos, as for wm_align_from_points()
+ * @hand_px: (out) (optional): root mean square distance, before pixels, between
+ *   the hand's points on the before photo and where @out->matrix carries those of
+ *   the after photo
+ * @out: (out): @aligned TRUE: the points refined; otherwise @matrix is what
+ *   wm_align_from_points() gives and @reason says why (WM_ALIGN_WANDERED: what was
+ *   found lay farther than WM_ALIGN_MOST_SLIP from one of the points)
+ *
+ * Returns: FALSE with @error when a file can not be read, the work was cancelled or
+ *   the points determine no matrix (G_IO_ERROR_INVALID_ARGUMENT)
+ */
+gboolean
+wm_align_by_hand (const char *before_path, const char *after_path, const WmPoint *before,
+                  const WmPoint *after, int n, GCancellable *cancellable,
+                  WmAlignProgress progress, gpointer user_data, WmAlignment *out,
+                  double *hand_px, GError **error);
+
+/* Root mean square distance of @before from @after carried through @matrix. */
+double wm_align_measure_points (const double matrix[9], const WmPoint *before,
+                                const WmPoint *after, int n);
+
 /* As wm_align_refine(), for pixels in memory. */
 gboolean wm_align_refine_images (const WmAlignImage *before, const WmAlignImage *after,
                                  const double start[9], GCancellable *cancellable,
@@ -142,7 +176,7 @@ gboolean wm_align_refine_images (const WmAlignImage *before, const WmAlignImage 
  * wm_align_reason_name:
  *
  * Returns: stable word for JSON: "found", "too-plain", "no-match", "unsure",
- *   "ambiguous", "start-kept"
+ *   "ambiguous", "start-kept", "wandered"
  */
 const char *wm_align_reason_name (WmAlignReason reason);
 

@@ -21,6 +21,20 @@ assert_carries (const double m[9], const WmPoint *after, const WmPoint *before, 
     }
 }
 
+/* Two points, the same quarter turn and size as below: the first two of them. */
+static void
+test_two_points (void)
+{
+  const WmPoint after[] = { { 0, 0 }, { 100, 0 } };
+  const WmPoint before[] = { { 10, 5 }, { 10, -195 } };
+  const double expected[9] = { 0, 2, 10, -2, 0, 5, 0, 0, 1 };
+  double m[9];
+
+  g_assert_cmpint (wm_align_from_points (before, after, 2, m, NULL), ==, WM_OK);
+  for (int k = 0; k < 9; k++)
+    g_assert_cmpfloat_with_epsilon (m[k], expected[k], 1e-9);
+}
+
 /* Three points: x' = 2 y + 10, y' = -2 x + 5 (a quarter turn, twice the size). */
 static void
 test_three_points (void)
@@ -79,6 +93,18 @@ test_many_points (void)
   g_assert_cmpfloat (residual, <, 2);
 }
 
+/* Two of four points 3 and 4 px off: 25 / 4 square px in the mean, 2.5 px rms. */
+static void
+test_measure_points (void)
+{
+  const double shift[9] = { 1, 0, 7, 0, 1, -3, 0, 0, 1 };
+  const WmPoint after[] = { { 0, 0 }, { 100, 0 }, { 100, 100 }, { 0, 100 } };
+  const WmPoint before[] = { { 7, -3 }, { 110, -3 }, { 107, 97 }, { 7, 93 } };
+
+  g_assert_cmpfloat_with_epsilon (wm_align_measure_points (shift, before, after, 4), 2.5,
+                                  1e-12);
+}
+
 static void
 test_refusals (void)
 {
@@ -91,7 +117,9 @@ test_refusals (void)
   const WmPoint nan_point[] = { { 0, 0 }, { NAN, 0 }, { 100, 100 }, { 0, 100 } };
   double m[9] = { 42 };
 
-  g_assert_cmpint (wm_align_from_points (good, good, 2, m, NULL), ==, WM_TOO_FEW);
+  g_assert_cmpint (wm_align_from_points (good, good, 1, m, NULL), ==, WM_TOO_FEW);
+  g_assert_cmpint (wm_align_from_points (good, same, 2, m, NULL), ==, WM_DEGENERATE);
+  g_assert_cmpint (wm_align_from_points (same, good, 2, m, NULL), ==, WM_DEGENERATE);
   g_assert_cmpint (wm_align_from_points (good, nan_point, 4, m, NULL), ==,
                    WM_NOT_A_NUMBER);
   g_assert_cmpint (wm_align_from_points (good, line, 4, m, NULL), ==, WM_DEGENERATE);
@@ -133,7 +161,7 @@ test_plausible (void)
 static void
 test_reasons (void)
 {
-  for (int k = WM_ALIGN_FOUND; k <= WM_ALIGN_START_KEPT; k++)
+  for (int k = WM_ALIGN_FOUND; k <= WM_ALIGN_WANDERED; k++)
     {
       g_assert_cmpuint (strlen (wm_align_reason_text (k)), >, 20);
       for (int j = WM_ALIGN_FOUND; j < k; j++)
@@ -146,9 +174,11 @@ int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
+  g_test_add_func ("/photo/align/points/two", test_two_points);
   g_test_add_func ("/photo/align/points/three", test_three_points);
   g_test_add_func ("/photo/align/points/four", test_four_points);
   g_test_add_func ("/photo/align/points/many", test_many_points);
+  g_test_add_func ("/photo/align/points/measure", test_measure_points);
   g_test_add_func ("/photo/align/points/refusals", test_refusals);
   g_test_add_func ("/photo/align/matrix/invert-refuses", test_invert_refuses);
   g_test_add_func ("/photo/align/matrix/plausible", test_plausible);
