@@ -13,6 +13,8 @@ const WmLink wm_links[] = {
   { WM_KIND_VISIT, "inspected_by", WM_LINK_HOLDS },
   { WM_KIND_VISIT, "handed_back_by", WM_LINK_HOLDS },
   { WM_KIND_PHOTO, "visit_id", WM_LINK_BELONGS },
+  /* A frame outlives the photo it was merged into. */
+  { WM_KIND_PHOTO, "stacked_into", WM_LINK_NAMES },
   { WM_KIND_PAIRING, "before_photo_id", WM_LINK_BELONGS },
   { WM_KIND_PAIRING, "after_photo_id", WM_LINK_BELONGS },
   { WM_KIND_CHECK, "visit_id", WM_LINK_BELONGS },
@@ -25,6 +27,7 @@ const WmLink wm_links[] = {
   { WM_KIND_MEASUREMENT, "mark_id", WM_LINK_NAMES },
   { WM_KIND_REMEDY, "check_id", WM_LINK_BELONGS },
   { WM_KIND_REMEDY, "done_by", WM_LINK_HOLDS },
+  { WM_KIND_MATERIAL, "remedy_id", WM_LINK_BELONGS },
   { WM_KIND_PROOF, "visit_id", WM_LINK_BELONGS },
   /* Emptied, it would turn into a final test of the whole piece: so it goes. */
   { WM_KIND_PROOF, "check_id", WM_LINK_BELONGS },

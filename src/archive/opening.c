@@ -278,6 +278,8 @@ update_copy (WmArchive *self, gint64 version, GError **error)
     }
   if (self->copy_folder == NULL && !look_at_copy (self, error))
     return FALSE;
+  /* The reader that told the version still has the original open. */
+  g_queue_clear_full (&self->idle_readers, (GDestroyNotify)wm_database_close);
   db = wm_database_open (self->database_path, WM_DATABASE_WRITE, error);
   return db != NULL
          && wm_schema_upgrade (db, wm_schema_get_file, wm_schema_get_version (), error);

@@ -76,6 +76,9 @@ get_visit_tail (WmKind kind)
     case WM_KIND_MEASUREMENT:
     case WM_KIND_REMEDY:
       return "WHERE t.check_id IN (SELECT id FROM \"check\" WHERE visit_id = ?1) ";
+    case WM_KIND_MATERIAL:
+      return "WHERE t.remedy_id IN (SELECT r.id FROM remedy AS r JOIN \"check\" AS c"
+             " ON r.check_id = c.id WHERE c.visit_id = ?1) ";
     default:
       return NULL;
     }

@@ -10,6 +10,7 @@
 /* One row a released file. */
 static const char *const names[] = {
   "001.sql",
+  "002.sql",
 };
 
 guint

@@ -31,6 +31,12 @@ static const WmField fields[] = {
     N_ ("answered by"), WM_KIND_PERSON },
   { "after_severity", WM_FIELD_NUMBER, G_STRUCT_OFFSET (WmCheck, after_severity),
     N_ ("severity after the work") },
+  { "suggested", WM_FIELD_NUMBER, G_STRUCT_OFFSET (WmCheck, suggested),
+    N_ ("severity the numbers point to") },
+  { "suggested_reason", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, suggested_reason),
+    N_ ("why the numbers point to it") },
+  { "other_word_note", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmCheck, other_word_note),
+    N_ ("why the jeweller says something else") },
 };
 
 static const WmKindInfo info = { WM_KIND_CHECK, "check", N_ ("check"), fields,

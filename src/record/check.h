@@ -35,6 +35,9 @@ struct _WmCheck
   gint64 answered_at_s; /* UTC seconds */
   WmId answered_by;
   gint64 after_severity; /* WmSeverity; 0 not yet looked at again */
+  gint64 suggested;      /* WmSeverity; 0: the numbers say nothing */
+  char *suggested_reason;
+  char *other_word_note;
 };
 
 WmCheck *wm_check_new (void);

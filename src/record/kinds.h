@@ -6,6 +6,7 @@
 
 #include "record/check.h"
 #include "record/mark.h"
+#include "record/material.h"
 #include "record/measurement.h"
 #include "record/pairing.h"
 #include "record/person.h"

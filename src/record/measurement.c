@@ -24,6 +24,16 @@ static const WmField fields[] = {
   { "moment", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmMeasurement, moment), N_ ("moment") },
   { "measured_at_s", WM_FIELD_INT, G_STRUCT_OFFSET (WmMeasurement, measured_at_s),
     N_ ("measured") },
+  { "as_made_uncertainty_mm", WM_FIELD_REAL,
+    G_STRUCT_OFFSET (WmMeasurement, as_made_uncertainty_mm),
+    N_ ("uncertainty of the as-made value") },
+  { "section", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmMeasurement, section), N_ ("section") },
+  { "width_mm", WM_FIELD_REAL, G_STRUCT_OFFSET (WmMeasurement, width_mm),
+    N_ ("second size of the section") },
+  { "readings", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmMeasurement, readings),
+    N_ ("readings") },
+  { "ends", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmMeasurement, ends),
+    N_ ("how the ends were found") },
 };
 
 static const WmKindInfo info = { WM_KIND_MEASUREMENT, "measurement", N_ ("measurement"),

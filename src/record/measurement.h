@@ -26,6 +26,11 @@ struct _WmMeasurement
   char *method;         /* "gauge" or "photo" */
   char *moment;         /* WM_PHOTO_BEFORE or WM_PHOTO_AFTER: before or after the work */
   gint64 measured_at_s; /* UTC seconds */
+  double as_made_uncertainty_mm; /* standard uncertainty */
+  char *section; /* "round", "oval", "rectangle", "half-round", "d", "ring-in-ring" */
+  double width_mm;
+  char *readings; /* mm, C locale, separated by spaces */
+  char *ends;     /* "edge" (snapped) or "hand" */
 };
 
 WmMeasurement *wm_measurement_new (void);

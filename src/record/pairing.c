@@ -26,6 +26,12 @@ static const WmField fields[] = {
   { "made_by", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmPairing, made_by), N_ ("made by") },
   { "points", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmPairing, points),
     N_ ("points placed by hand") },
+  { "refused", WM_FIELD_FLAG, G_STRUCT_OFFSET (WmPairing, refused),
+    N_ ("could not be aligned") },
+  { "reason", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmPairing, reason),
+    N_ ("why it could not be aligned") },
+  { "engine", WM_FIELD_NUMBER, G_STRUCT_OFFSET (WmPairing, engine),
+    N_ ("version of the alignment") },
 };
 
 static const WmKindInfo info = { WM_KIND_PAIRING, "pairing", N_ ("pairing"), fields,

@@ -30,7 +30,10 @@ struct _WmPairing
   double residual_px; /* before-photo pixels */
   double overlap;     /* share of the before photo, 0 to 1 */
   char *made_by;      /* "program", "hand", "refined" */
-  char *points; /* before x,y and after x,y in turn, as record/points.h writes them */
+  char *points;     /* before x,y and after x,y in turn, as record/points.h writes them */
+  gboolean refused; /* no matrix then: m0 to m8 are NaN */
+  char *reason;
+  gint64 engine; /* 0: by hand */
 };
 
 WmPairing *wm_pairing_new (void);

@@ -43,6 +43,16 @@ struct _WmPhoto
   double scale_mm;       /* mm; NaN while no scale is set */
   char *verdict;         /* "good", "usable", "retake"; NULL until judged */
   char *verdict_reasons; /* words of photo/judge.h separated by spaces */
+  char *scale_kind;      /* "points", "rectangle", "sheet"; NULL: two points */
+  char *scale_plane; /* rectangle, sheet: four corners in order, as record/points.h writes
+                        them */
+  double scale_width_mm;  /* corner 1 to corner 2 */
+  double scale_height_mm; /* corner 2 to corner 3 */
+  double scale_u_mm;      /* standard uncertainty of the known length */
+  double scale_depth_mm;  /* standard uncertainty: place off the plane of the scale */
+  char *scale_basis;      /* plain words: "steel rule" */
+  char *made_from;        /* "stack", "camera"; NULL: a file */
+  WmId stacked_into;      /* of a frame: the photo it was merged into */
 };
 
 WmPhoto *wm_photo_new (void);

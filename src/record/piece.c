@@ -28,6 +28,8 @@ static const WmField fields[] = {
   { "declared_basis", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmPiece, declared_basis),
     N_ ("basis of the value") },
   { "shop_note", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmPiece, shop_note), N_ ("shop note") },
+  { "old_joints", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmPiece, old_joints),
+    N_ ("old joints") },
 };
 
 static const WmKindInfo info = { WM_KIND_PIECE, "piece", N_ ("piece"), fields,

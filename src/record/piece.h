@@ -31,6 +31,7 @@ struct _WmPiece
   char *currency;        /* ISO 4217 */
   char *declared_basis;  /* the customer's words: receipt, valuation and date, a guess */
   char *shop_note;       /* never shown to a customer */
+  char *old_joints;      /* "unknown", "none", or keys of solders; NULL: unknown */
 };
 
 WmPiece *wm_piece_new (void);

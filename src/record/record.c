@@ -194,6 +194,7 @@ wm_kind_get_type (WmKind kind)
     [WM_KIND_MARK] = wm_mark_get_type,
     [WM_KIND_MEASUREMENT] = wm_measurement_get_type,
     [WM_KIND_REMEDY] = wm_remedy_get_type,
+    [WM_KIND_MATERIAL] = wm_material_get_type,
     [WM_KIND_PROOF] = wm_proof_get_type,
     [WM_KIND_REMINDER] = wm_reminder_get_type,
   };

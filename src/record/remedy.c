@@ -18,6 +18,13 @@ static const WmField fields[] = {
   { "done_at_s", WM_FIELD_INT, G_STRUCT_OFFSET (WmRemedy, done_at_s), N_ ("done") },
   { "done_by", WM_FIELD_KEY, G_STRUCT_OFFSET (WmRemedy, done_by), N_ ("done by"),
     WM_KIND_PERSON },
+  { "method", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmRemedy, method),
+    N_ ("how it is joined") },
+  { "solder", WM_FIELD_TEXT, G_STRUCT_OFFSET (WmRemedy, solder), N_ ("solder") },
+  { "stone_mm", WM_FIELD_REAL, G_STRUCT_OFFSET (WmRemedy, stone_mm),
+    N_ ("distance of the nearest stone") },
+  { "stones_out", WM_FIELD_FLAG, G_STRUCT_OFFSET (WmRemedy, stones_out),
+    N_ ("stones come out first") },
 };
 
 static const WmKindInfo info = { WM_KIND_REMEDY, "remedy", N_ ("remedy"), fields,

@@ -22,6 +22,10 @@ struct _WmRemedy
   char *answer;       /* "agreed", "declined"; NULL: not asked yet */
   gint64 done_at_s;   /* UTC seconds */
   WmId done_by;
+  char *method;    /* "solder", "laser", "cold" */
+  char *solder;    /* key of the solders table */
+  double stone_mm; /* from the joint */
+  gboolean stones_out;
 };
 
 WmRemedy *wm_remedy_new (void);

@@ -67,7 +67,9 @@ find_pairing (WmVisitData *data, WmPhoto *before, WmPhoto *after)
     {
       WmPairing *pairing = g_ptr_array_index (data->pairings, i);
 
-      if (wm_id_equal (&pairing->before_photo_id, wm_record_get_id (WM_RECORD (before)))
+      if (!pairing->refused
+          && wm_id_equal (&pairing->before_photo_id,
+                          wm_record_get_id (WM_RECORD (before)))
           && wm_id_equal (&pairing->after_photo_id, wm_record_get_id (WM_RECORD (after))))
         return pairing;
     }

@@ -97,6 +97,7 @@ mend (WmRecord *record)
     case WM_KIND_CHECK:
       WM_CHECK (record)->severity = 4;
       WM_CHECK (record)->after_severity = 1;
+      WM_CHECK (record)->suggested = 3;
       break;
     case WM_KIND_PHOTO:
       WM_PHOTO (record)->quarter_turns = 3;

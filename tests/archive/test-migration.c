@@ -108,19 +108,22 @@ test_every_version (Fixture *f, gconstpointer unused)
 
 /* ---- the way ------------------------------------------------------------ */
 
+/* A version that is not there yet. */
+#define NEXT (wm_schema_get_version () + 1)
+
 static const char *
 get_good (guint version)
 {
-  return version == 2 ? "ALTER TABLE person ADD COLUMN pets INTEGER;"
-                        "UPDATE person SET pets = 3;"
-                      : wm_schema_get_file (version);
+  return version == NEXT ? "ALTER TABLE person ADD COLUMN pets INTEGER;"
+                           "UPDATE person SET pets = 3;"
+                         : wm_schema_get_file (version);
 }
 
 static const char *
 get_broken (guint version)
 {
-  return version == 2 ? "UPDATE person SET name = 'lost'; SELECT nothing FROM nowhere;"
-                      : wm_schema_get_file (version);
+  return version == NEXT ? "UPDATE person SET name = 'lost'; SELECT nothing FROM nowhere;"
+                         : wm_schema_get_file (version);
 }
 
 static char *
@@ -146,9 +149,9 @@ test_upgrade (Fixture *f, gconstpointer unused)
   g_clear_object (&f->archive);
   db = wm_database_open (path, WM_DATABASE_WRITE, &error);
   g_assert_no_error (error);
-  g_assert_true (wm_opening_bring_up_to_date (f->folder, db, get_good, 2, &error));
+  g_assert_true (wm_opening_bring_up_to_date (f->folder, db, get_good, NEXT, &error));
   g_assert_no_error (error);
-  g_assert_cmpint (wm_database_get_number (db, "PRAGMA user_version", 0), ==, 2);
+  g_assert_cmpint (wm_database_get_number (db, "PRAGMA user_version", 0), ==, NEXT);
   g_assert_cmpint (wm_database_get_number (db, "SELECT pets FROM person", 0), ==, 3);
 
   /* The copy is as it was before, whole by itself. */
@@ -156,7 +159,7 @@ test_upgrade (Fixture *f, gconstpointer unused)
   g_assert_nonnull (copy_path);
   old = wm_database_open (copy_path, WM_DATABASE_FROZEN, &error);
   g_assert_no_error (error);
-  g_assert_cmpint (wm_database_get_number (old, "PRAGMA user_version", 0), ==, 1);
+  g_assert_cmpint (wm_database_get_number (old, "PRAGMA user_version", 0), ==, NEXT - 1);
   g_assert_cmpint (wm_database_get_number (old, "SELECT count (*) FROM person", 0), ==,
                    1);
 }
@@ -173,9 +176,9 @@ test_upgrade_fails (Fixture *f, gconstpointer unused)
 
   g_clear_object (&f->archive);
   db = wm_database_open (path, WM_DATABASE_WRITE, &error);
-  g_assert_false (wm_opening_bring_up_to_date (f->folder, db, get_broken, 2, &error));
+  g_assert_false (wm_opening_bring_up_to_date (f->folder, db, get_broken, NEXT, &error));
   g_assert_error (error, WM_ARCHIVE_ERROR, WM_ARCHIVE_ERROR_DAMAGED);
-  g_assert_cmpint (wm_database_get_number (db, "PRAGMA user_version", 0), ==, 1);
+  g_assert_cmpint (wm_database_get_number (db, "PRAGMA user_version", 0), ==, NEXT - 1);
   g_clear_pointer (&db, wm_database_close);
 
   fixture_reopen (f);
