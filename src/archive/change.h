@@ -28,6 +28,10 @@ GPtrArray *wm_row_changes_new (void);
  * removes. Empty if it changes nothing. CONFLICT NOT_FOUND REFUSED */
 GPtrArray *wm_plan_edit (WmDatabase *db, WmEdit *edit, GError **error);
 
+/* Adds to @changes what belongs to the rows they remove, and empties what names them:
+ * for undo and redo, whose log knows nothing of what the program tied to a row later. */
+gboolean wm_plan_follow (WmDatabase *db, GPtrArray *changes, GError **error);
+
 typedef struct
 {
   WmId id;

@@ -103,7 +103,8 @@ commit_planned (WmArchive *self, WmEdit *edit, WmLogEntry *entry, GPtrArray **ou
   wm_commit_stamp (self, entry);
   if (removes_piece (changes, &entry->piece_id))
     entry->piece_id = WM_ID_NONE;
-  if (!end_redo (self->writer, &entry->piece_id, error))
+  if (strcmp (entry->label, WM_EDIT_BY_PROGRAM) != 0
+      && !end_redo (self->writer, &entry->piece_id, error))
     {
       wm_database_roll_back (self->writer);
       return FALSE;

@@ -38,6 +38,12 @@ void wm_edit_put (WmEdit *self, gpointer record);
  * Undo brings all of it back. */
 void wm_edit_remove (WmEdit *self, gpointer record);
 
+/* The label of edits that the program makes by itself: photos brought into register and
+ * the marks carried over with them. Such an edit is in the history but is no step of
+ * undo or redo, and ends no redo: nobody has done it who could take it back. What undo
+ * takes away goes with all that such an edit tied to it. */
+#define WM_EDIT_BY_PROGRAM "Photos aligned"
+
 gboolean wm_edit_is_empty (WmEdit *self);
 WmEdit *wm_edit_ref (WmEdit *self);
 void wm_edit_unref (WmEdit *self);

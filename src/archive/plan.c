@@ -190,6 +190,23 @@ plan_items (Plan *plan, WmEdit *edit, GError **error)
          && follow_removed (plan, WM_LINK_NAMES, empty_field, error);
 }
 
+gboolean
+wm_plan_follow (WmDatabase *db, GPtrArray *changes, GError **error)
+{
+  g_autoptr (GHashTable) by_key = g_hash_table_new (wm_id_hash, wm_id_equal_func);
+  g_autoptr (GHashTable) emptied = g_hash_table_new (NULL, NULL);
+  Plan plan = { db, changes, by_key, emptied };
+
+  for (guint i = 0; i < changes->len; i++)
+    {
+      WmRowChange *change = changes->pdata[i];
+
+      g_hash_table_insert (by_key, &change->id, change);
+    }
+  return follow_removed (&plan, WM_LINK_BELONGS, take_along, error)
+         && follow_removed (&plan, WM_LINK_NAMES, empty_field, error);
+}
+
 GPtrArray *
 wm_plan_edit (WmDatabase *db, WmEdit *edit, GError **error)
 {

@@ -7,6 +7,7 @@
  */
 #include "archive/commit.h"
 #include "archive/image.h"
+#include "record/pairing.h"
 
 typedef enum
 {
@@ -15,11 +16,14 @@ typedef enum
 } Direction;
 
 /* Newest first of what stands; oldest first of what was undone: undoing goes back
- * step by step, so the oldest undone one is the last step. */
+ * step by step, so the oldest undone one is the last step. What the program did by
+ * itself (?2) is no step. */
 static const char *const find_sql[] = {
   "SELECT id, label FROM edit WHERE action = 'edit' AND piece_id IS ?1 AND undone = 0"
+  " AND label <> ?2"
   " ORDER BY id DESC LIMIT 1",
   "SELECT id, label FROM edit WHERE action = 'edit' AND piece_id IS ?1 AND undone = 1"
+  " AND label <> ?2"
   " ORDER BY id LIMIT 1",
 };
 
@@ -35,6 +39,7 @@ find_edit (WmDatabase *db, Direction direction, const WmId *piece_id, WmId *out_
   if (select == NULL)
     return FALSE;
   wm_statement_bind_id (select, 1, piece_id);
+  wm_statement_bind_text (select, 2, WM_EDIT_BY_PROGRAM);
   if (wm_statement_next (select, &problem))
     {
       *out_id = wm_statement_get_id (select, 0);
@@ -70,6 +75,15 @@ is_same (const WmRow *a, const WmRow *b)
   if (a->record == NULL || b->record == NULL)
     return a->record == b->record;
   return wm_record_equal (a->record, b->record);
+}
+
+/* A pairing that the program has made again since: its answer is worth nothing of its
+ * own, so it stands in nobody's way. */
+static gboolean
+is_made_again (const WmRow *now)
+{
+  return now->record != NULL && WM_IS_PAIRING (now->record)
+         && g_strcmp0 (WM_PAIRING (now->record)->made_by, WM_PAIRING_BY_PROGRAM) == 0;
 }
 
 /* The revision a row has or, if it is gone, last had. */
@@ -122,7 +136,7 @@ plan_row (WmDatabase *db, Direction direction, WmStatement *logged, GPtrArray *c
       || !wm_row_load (db, kind, &id, &change->before, error)
       || !find_revision (db, change, error))
     return FALSE;
-  if (is_same (&change->before, &expected))
+  if (is_same (&change->before, &expected) || is_made_again (&change->before))
     return TRUE;
   g_set_error (error, WM_ARCHIVE_ERROR, WM_ARCHIVE_ERROR_CONFLICT,
                "the %s was changed since by another edit", wm_kind_get_info (kind)->name);
@@ -146,10 +160,12 @@ plan (WmDatabase *db, Direction direction, const WmId *edit_id, GError **error)
   while (wm_statement_next (logged, &problem))
     if (!plan_row (db, direction, logged, changes, error))
       return NULL;
-  if (problem == NULL)
-    return g_steal_pointer (&changes);
-  g_propagate_error (error, g_steal_pointer (&problem));
-  return NULL;
+  if (problem != NULL)
+    {
+      g_propagate_error (error, g_steal_pointer (&problem));
+      return NULL;
+    }
+  return wm_plan_follow (db, changes, error) ? g_steal_pointer (&changes) : NULL;
 }
 
 static gboolean

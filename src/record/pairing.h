@@ -8,6 +8,11 @@
 
 #include "record/record.h"
 
+/* made_by */
+#define WM_PAIRING_BY_PROGRAM "program"
+#define WM_PAIRING_BY_HAND "hand"
+#define WM_PAIRING_REFINED "refined"
+
 #define WM_TYPE_PAIRING (wm_pairing_get_type ())
 G_DECLARE_FINAL_TYPE (WmPairing, wm_pairing, WM, PAIRING, WmRecord)
 
