@@ -4,10 +4,12 @@
  */
 #include <glib/gi18n.h>
 #include <math.h>
+#include <string.h>
 
 #include "command/verbs.h"
 #include "photo/load.h"
 #include "photo/probe.h"
+#include "photo/sheet-find.h"
 #include "photo/span-profile.h"
 #include "reckon/plane.h"
 #include "reckon/scale.h"
@@ -16,6 +18,9 @@ static const WmVerbOption options[] = {
   { "scale", 0, N_ ("X1,Y1,X2,Y2,MM"), N_ ("two points a known distance apart") },
   { "plane", 0, N_ ("X1,Y1,…,X4,Y4,W,H"),
     N_ ("instead: four corners in order, and the two lengths") },
+  { "sheet", 0, NULL, N_ ("instead: find the printed scale sheet on the photo") },
+  { "sheet-check", 0, N_ ("MM"),
+    N_ ("what the sheet's 100 mm measures on the paper, 100 unless given") },
   { "span", 0, N_ ("X1,Y1,X2,Y2"), N_ ("the span to be measured") },
   { "snap", 0, NULL, N_ ("move the ends of the span to the edges of the metal") },
   { "point-uncertainty", 0, N_ ("PX"),
@@ -36,6 +41,8 @@ typedef struct
   WmRuler ruler;
   WmPlane plane;
   gboolean is_plane;
+  gboolean is_sheet;
+  double sheet_check_mm;
   gboolean wants_snap;
   gboolean snapped[2];
   WmLie lie;
@@ -69,11 +76,16 @@ read_options (WmCall *call, Measuring *m, WmExit *exit_code)
   double u_reference[1] = { 0.0 };
   double depth[2] = { 0.0, 0.0 };
   double tilt[1] = { 0.0 };
+  double check[1] = { WM_SHEET_CHECK_MM };
 
-  m->is_plane = wm_call_get_option (call, "plane") != NULL;
-  if (m->is_plane == (wm_call_get_option (call, "scale") != NULL))
+  m->is_sheet = wm_call_get_option (call, "sheet") != NULL;
+  m->is_plane = m->is_sheet || wm_call_get_option (call, "plane") != NULL;
+  if ((wm_call_get_option (call, "scale") != NULL)
+          + (wm_call_get_option (call, "plane") != NULL) + m->is_sheet
+      != 1)
     {
-      *exit_code = wm_call_misused (call, "%s", _ ("Give either --scale or --plane."));
+      *exit_code =
+          wm_call_misused (call, "%s", _ ("Give one of --scale, --plane and --sheet."));
       return FALSE;
     }
   if (wm_call_get_option (call, "span") == NULL)
@@ -87,14 +99,23 @@ read_options (WmCall *call, Measuring *m, WmExit *exit_code)
       || !numbers_of (call, "point-uncertainty", 1, u_point, exit_code)
       || !numbers_of (call, "reference-uncertainty", 1, u_reference, exit_code)
       || !numbers_of (call, "depth", 2, depth, exit_code)
-      || !numbers_of (call, "tilt", 1, tilt, exit_code))
+      || !numbers_of (call, "tilt", 1, tilt, exit_code)
+      || !numbers_of (call, "sheet-check", 1, check, exit_code))
     return FALSE;
+  if (!(check[0] >= 80 && check[0] <= 125))
+    {
+      *exit_code = wm_call_misused (call, "%s", _ ("--sheet-check is 80 to 125 mm."));
+      return FALSE;
+    }
 
   m->a = (WmPoint) { span[0], span[1] };
   m->b = (WmPoint) { span[2], span[3] };
   m->u_point_px = m->u_end_px = u_point[0];
   m->lie = (WmLie) { 0.0, depth[0], depth[1], tilt[0] };
-  if (m->is_plane)
+  m->sheet_check_mm = check[0];
+  if (m->is_sheet)
+    m->plane.width_mm = m->plane.height_mm = wm_value (0.0, u_reference[0]);
+  else if (m->is_plane)
     {
       for (int i = 0; i < 4; i++)
         m->plane.corners[i] = (WmPoint) { plane[2 * i], plane[2 * i + 1] };
@@ -154,7 +175,7 @@ check_places (WmCall *call, const Measuring *m, const WmPhotoFacts *facts)
   gboolean span = is_on_photo (m->a, facts) && is_on_photo (m->b, facts);
   gboolean reference = TRUE;
 
-  for (int i = 0; i < 4 && m->is_plane; i++)
+  for (int i = 0; i < 4 && m->is_plane && !m->is_sheet; i++)
     reference = reference && is_on_photo (m->plane.corners[i], facts);
   if (!m->is_plane)
     reference = is_on_photo (m->ruler.a, facts) && is_on_photo (m->ruler.b, facts);
@@ -167,6 +188,25 @@ check_places (WmCall *call, const Measuring *m, const WmPhotoFacts *facts)
                        : m->is_plane ? "plane"
                                      : "scale",
                        facts->width, facts->height);
+}
+
+/* The plane of the printed sheet, or why there is none. */
+static WmExit
+find_sheet (WmCall *call, const char *path, Measuring *m)
+{
+  g_autoptr (GError) error = NULL;
+  WmSheetPlace place;
+
+  if (!wm_sheet_find (path, m->sheet_check_mm, &place, NULL, &error))
+    return wm_call_fail_with (call, error);
+  if (place.answer != WM_SHEET_FOUND)
+    return wm_call_fail (call, "%s", _ (wm_sheet_answer_text (place.answer)));
+
+  memcpy (m->plane.corners, place.corners, sizeof place.corners);
+  m->plane.width_mm.value = place.width_mm;
+  m->plane.height_mm.value = place.height_mm;
+  m->plane.u_corner_px = place.u_corner_px;
+  return WM_EXIT_DONE;
 }
 
 /* Both ends moved to edges where there are any; without an edge an end stays as placed,
@@ -345,6 +385,8 @@ run (WmCall *call)
     return wm_call_fail_with (call, error);
 
   exit_code = check_places (call, &m, facts);
+  if (exit_code == WM_EXIT_DONE && m.is_sheet)
+    exit_code = find_sheet (call, path, &m);
   if (exit_code == WM_EXIT_DONE && wm_call_get_option (call, "snap") != NULL)
     exit_code = snap (call, path, &m);
 

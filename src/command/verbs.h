@@ -13,6 +13,7 @@ extern const WmVerb wm_verb_reckon;
 extern const WmVerb wm_verb_report;
 extern const WmVerb wm_verb_verify;
 extern const WmVerb wm_verb_sample;
+extern const WmVerb wm_verb_sheet;
 extern const WmVerb wm_verb_show;
 extern const WmVerb wm_verb_picture;
 extern const WmVerb wm_verb_photo;

@@ -8,8 +8,8 @@
 #include <gio/gio.h>
 #include <glib/gi18n.h>
 
-#include "photo/photo-error.h"
 #include "report/blocks.h"
+#include "report/pdf-file.h"
 #include "report/words.h"
 #include "wearmark-config.h"
 
@@ -449,37 +449,12 @@ wm_report_make_pdf (WmReport *self, GError **error)
   return g_byte_array_free_to_bytes (g_steal_pointer (&bytes));
 }
 
-/* A whole sentence in place of the system's words alone; the code stays. */
-static void
-set_unwritten (GError **error, const GError *problem, const char *path)
-{
-  g_autofree char *name = wm_photo_display_name (path);
-  g_autofree char *sentence = g_strdup_printf (
-      _ ("“%s” could not be written there. What was there before is kept."
-         " Choose another place and try again."),
-      name);
-
-  g_set_error (error, problem->domain, problem->code, "%s (%s)", sentence,
-               problem->message);
-}
-
 gboolean
 wm_report_write_pdf (WmReport *self, const char *path, GError **error)
 {
   g_autoptr (GBytes) pdf = wm_report_make_pdf (self, error);
-  g_autoptr (GError) problem = NULL;
-  gsize size;
-  const char *data;
 
-  if (pdf == NULL)
-    return FALSE;
-  data = g_bytes_get_data (pdf, &size);
-  if (g_file_set_contents_full (
-          path, data, (gssize)size,
-          G_FILE_SET_CONTENTS_CONSISTENT | G_FILE_SET_CONTENTS_DURABLE, 0666, &problem))
-    return TRUE;
-  set_unwritten (error, problem, path);
-  return FALSE;
+  return pdf != NULL && wm_pdf_write_file (pdf, path, error);
 }
 
 char *
