@@ -157,3 +157,13 @@ wm_words_severity (WmLanguage *language, WmSeverity severity)
   g_return_val_if_fail (severity < G_N_ELEMENTS (words), "");
   return wm_say (language, words[severity]);
 }
+
+char *
+wm_words_mm_within (WmLanguage *language, double mm, double expanded_mm)
+{
+  g_autofree char *one = localise (language, g_strdup_printf ("%.2f", mm));
+  g_autofree char *two =
+      localise (language, g_strdup_printf ("%.2f", MAX (expanded_mm, 0.01)));
+
+  return g_strdup_printf ("%s\u00a0±\u00a0%s\u00a0mm", one, two);
+}

@@ -28,5 +28,9 @@ char *wm_words_mass (WmLanguage *language, gint64 mass_mg);
 /* "2.6 mm", with up to @digits behind the point and no zeros at the end. */
 char *wm_words_mm (WmLanguage *language, double mm, int digits);
 
+/* "0.60 ± 0.03 mm": to hundredths, as a gauge reads; the uncertainty never as nothing.
+ * @expanded_mm: coverage factor 2. */
+char *wm_words_mm_within (WmLanguage *language, double mm, double expanded_mm);
+
 /* Lower case, as shown beside the glyph: "do not wear". */
 const char *wm_words_severity (WmLanguage *language, WmSeverity severity);

@@ -1,0 +1,627 @@
+/* outlook.c: how the parts of a piece wear over its visits, and when it should come back
+ *
+ * SPDX-License-Identifier: GPL-3.0-or-later
+ */
+#include "report/outlook.h"
+
+#include <math.h>
+#include <string.h>
+
+#include "reckon/severity.h"
+#include "reckon/suggest.h"
+
+/* What was measured beside the uncertainty it was entered with; a reading without one is
+ * taken as good as a sliding gauge read by hand (0.05 mm; common practice, no source). */
+#define WM_UNSAID_U_MM 0.05
+
+typedef struct
+{
+  WmArchive *archive;
+  WmTrade *trade;
+  WmVisit *shown;
+  WmPiece *piece;
+  WmOutlook *out;
+} Load;
+
+static void
+free_wear (gpointer data)
+{
+  WmWear *wear = data;
+
+  g_free (wear->item);
+  g_free (wear->title);
+  g_free (wear->quantity);
+  g_array_unref (wear->points);
+  g_free (wear);
+}
+
+void
+wm_outlook_free (WmOutlook *self)
+{
+  g_ptr_array_unref (self->wears);
+  g_ptr_array_unref (self->reasons);
+  g_free (self);
+}
+
+static long
+day_of_time (gint64 at_s)
+{
+  g_autoptr (GDateTime) at = g_date_time_new_from_unix_local (at_s);
+  WmDate date = { g_date_time_get_year (at), g_date_time_get_month (at),
+                  g_date_time_get_day_of_month (at) };
+  long day = 0;
+
+  wm_day_from_date (date, &day);
+  return day;
+}
+
+static double
+years_of_day (long day)
+{
+  return day / WM_DAYS_PER_YEAR;
+}
+
+/* ---- readings of all visits --------------------------------------------------- */
+
+static WmCheck *
+find_check (GPtrArray *checks, const WmId *id)
+{
+  for (guint i = 0; i < checks->len; i++)
+    if (wm_id_equal (wm_record_get_id (checks->pdata[i]), id))
+      return checks->pdata[i];
+  return NULL;
+}
+
+static WmWear *
+get_wear (Load *load, WmCheck *check, WmMeasurement *reading)
+{
+  const char *quantity = reading->quantity != NULL ? reading->quantity : "";
+  const WmChecklistItem *item = wm_trade_find_item (load->trade, check->item);
+  static const char *const none[] = { NULL };
+  WmWear *wear;
+
+  for (guint i = 0; i < load->out->wears->len; i++)
+    {
+      wear = load->out->wears->pdata[i];
+      if (g_strcmp0 (wear->item, check->item) == 0
+          && g_strcmp0 (wear->quantity, quantity) == 0)
+        return wear;
+    }
+  wear = g_new0 (WmWear, 1);
+  wear->item = g_strdup (check->item);
+  wear->title = g_strdup (check->title);
+  wear->quantity = g_strdup (quantity);
+  wear->points = g_array_new (FALSE, FALSE, sizeof (WmWearPoint));
+  wear->made_mm = NAN;
+  wear->minimum_mm = NAN;
+  wear->sources = item != NULL ? item->sources : none;
+  g_ptr_array_add (load->out->wears, wear);
+  return wear;
+}
+
+/* Of several readings of one moment of one visit the thinnest stands. */
+static void
+add_point (WmWear *wear, WmVisit *visit, WmMeasurement *reading)
+{
+  gint64 at_s = reading->measured_at_s != WM_UNKNOWN ? reading->measured_at_s
+                                                     : visit->taken_in_at_s;
+  WmWearPoint point = { .day = day_of_time (at_s),
+                        .left_mm = { reading->value_mm, reading->uncertainty_mm },
+                        .is_after = g_strcmp0 (reading->moment, WM_PHOTO_AFTER) == 0 };
+
+  if (!(point.left_mm.u > 0))
+    point.left_mm.u = WM_UNSAID_U_MM;
+  for (guint i = 0; i < wear->points->len; i++)
+    {
+      WmWearPoint *other = &g_array_index (wear->points, WmWearPoint, i);
+
+      if (other->day == point.day && other->is_after == point.is_after)
+        {
+          if (point.left_mm.value < other->left_mm.value)
+            *other = point;
+          return;
+        }
+    }
+  g_array_append_val (wear->points, point);
+}
+
+static void
+end_series (WmWear *wear)
+{
+  for (guint i = 0; i < wear->points->len; i++)
+    {
+      WmWearPoint *point = &g_array_index (wear->points, WmWearPoint, i);
+
+      point->is_old = point->is_old || !point->is_after;
+    }
+}
+
+static gboolean
+is_mended (WmCheck *check, GPtrArray *remedies)
+{
+  for (guint i = 0; i < remedies->len; i++)
+    {
+      WmRemedy *remedy = remedies->pdata[i];
+
+      if (remedy->done_at_s != WM_UNKNOWN
+          && wm_id_equal (&remedy->check_id, wm_record_get_id (WM_RECORD (check))))
+        return TRUE;
+    }
+  return FALSE;
+}
+
+/* Readings before the work, then the new series of what was mended, then readings after
+ * it. */
+static gboolean
+add_visit (Load *load, WmVisit *visit, GError **error)
+{
+  const WmId *id = wm_record_get_id (WM_RECORD (visit));
+  gboolean is_shown = wm_id_equal (id, wm_record_get_id (WM_RECORD (load->shown)));
+  g_autoptr (GPtrArray) checks =
+      wm_archive_list (load->archive, WM_KIND_CHECK, "visit_id", id, error);
+  g_autoptr (GPtrArray) readings =
+      checks != NULL
+          ? wm_archive_list_of_visit (load->archive, WM_KIND_MEASUREMENT, id, error)
+          : NULL;
+  g_autoptr (GPtrArray) remedies =
+      readings != NULL
+          ? wm_archive_list_of_visit (load->archive, WM_KIND_REMEDY, id, error)
+          : NULL;
+
+  if (remedies == NULL)
+    return FALSE;
+  for (int after = 0; after < 2; after++)
+    for (guint i = 0; i < readings->len; i++)
+      {
+        WmMeasurement *reading = readings->pdata[i];
+        WmCheck *check = find_check (checks, &reading->check_id);
+        gboolean is_after = g_strcmp0 (reading->moment, WM_PHOTO_AFTER) == 0;
+        WmWear *wear;
+
+        if (check == NULL || check->item == NULL || !(reading->value_mm > 0)
+            || is_after != after)
+          continue;
+        wear = get_wear (load, check, reading);
+        if (reading->as_made_mm > 0 && !is_after)
+          wear->made_mm = reading->as_made_mm;
+        add_point (wear, visit, reading);
+        if (is_shown)
+          wear->check_id = *wm_record_get_id (WM_RECORD (check));
+        if (!is_after && is_mended (check, remedies))
+          {
+            if (is_shown)
+              wear->is_renewed = TRUE;
+            else
+              end_series (wear);
+          }
+        /* A new wire may be another size than the old one. */
+        if (is_after && !is_shown && g_array_index (wear->points, WmWearPoint, 0).is_old)
+          wear->made_mm = reading->value_mm;
+      }
+  return TRUE;
+}
+
+/* ---- the fit ------------------------------------------------------------------- */
+
+/* Where the levels of the item say "do not wear" (else "repair"), mm; NaN: nowhere. */
+static double
+find_minimum (const WmChecklistItem *item, double made_mm)
+{
+  const WmThresholds usual = WM_THRESHOLDS_DEFAULT;
+  const WmBound *bound;
+
+  if (item == NULL || item->limits.measure == NULL)
+    return usual.no_wear * made_mm;
+  bound = item->limits.no_wear.side == WM_BOUND_BELOW ? &item->limits.no_wear
+                                                      : &item->limits.repair;
+  if (bound->side != WM_BOUND_BELOW)
+    return NAN;
+  if (g_str_equal (item->limits.measure, "remaining")
+      || g_str_equal (item->limits.measure, "height_share"))
+    return bound->value * made_mm;
+  if (g_str_has_suffix (item->limits.measure, "_mm"))
+    return bound->value;
+  return NAN;
+}
+
+/* Readings that belong to one unmended part up to the shown visit. */
+static int
+collect_fit (const WmWear *wear, WmVisitReading *readings)
+{
+  int n = 0;
+
+  for (guint i = 0; i < wear->points->len && n < WM_FORECAST_MAX_VISITS; i++)
+    {
+      const WmWearPoint *point = &g_array_index (wear->points, WmWearPoint, i);
+
+      /* What was measured after this visit's own work is another part already. */
+      if (point->is_old || (point->is_after && wear->is_renewed))
+        continue;
+      readings[n++] = (WmVisitReading) { years_of_day (point->day), point->left_mm };
+    }
+  return n;
+}
+
+static int
+compare_points (gconstpointer a, gconstpointer b)
+{
+  const WmWearPoint *one = a, *two = b;
+
+  if (one->day != two->day)
+    return one->day < two->day ? -1 : 1;
+  return one->is_after - two->is_after;
+}
+
+static void
+fit_wear (Load *load, WmWear *wear)
+{
+  WmVisitReading readings[WM_FORECAST_MAX_VISITS];
+  const char *which = NULL;
+
+  g_array_sort (wear->points, compare_points);
+  wear->minimum_mm =
+      find_minimum (wm_trade_find_item (load->trade, wear->item), wear->made_mm);
+  wear->n_fit = collect_fit (wear, readings);
+  wear->has_forecast = wear->minimum_mm > 0
+                       && wm_forecast (readings, wear->n_fit, wear->minimum_mm, -1.0,
+                                       &wear->forecast, &which)
+                              == WM_OK;
+}
+
+/* Only what gets thinner: a gap or a play grows. */
+static gboolean
+is_thinning (const WmWear *wear)
+{
+  const WmWearPoint *last =
+      &g_array_index (wear->points, WmWearPoint, wear->points->len - 1);
+
+  return wear->minimum_mm > 0
+         && (last->is_after || isnan (wear->made_mm)
+             || last->left_mm.value <= wear->made_mm + 2 * last->left_mm.u);
+}
+
+static double
+rank_of (const WmWear *wear)
+{
+  if (!wear->has_forecast)
+    return 2e6;
+  if (wear->forecast.kind == WM_FORECAST_DUE_NOW)
+    return 0;
+  return isfinite (wear->forecast.careful_years) ? wear->forecast.careful_years : 1e6;
+}
+
+static int
+compare_wears (gconstpointer a, gconstpointer b)
+{
+  const WmWear *one = *(WmWear *const *)a, *two = *(WmWear *const *)b;
+  double x = rank_of (one) + 1e7 * one->is_renewed;
+  double y = rank_of (two) + 1e7 * two->is_renewed;
+
+  return x < y ? -1 : x > y;
+}
+
+/* ---- what shortens the interval ------------------------------------------------ */
+
+static void
+add_reason (Load *load, const char *key)
+{
+  const WmIntervalReason *reason = wm_trade_find_interval_reason (load->trade, key);
+
+  if (reason != NULL)
+    g_ptr_array_add (load->out->reasons, (gpointer)reason);
+}
+
+/* Words by which a piece is described where it is taken in; whole words, lower case. */
+typedef struct
+{
+  const char *word;
+  int means;
+} Word;
+
+static gboolean
+has_word (const char *text, const char *word)
+{
+  g_autofree char *low = g_utf8_strdown (text != NULL ? text : "", -1);
+  gsize length = strlen (word);
+
+  for (const char *at = low; (at = strstr (at, word)) != NULL; at++)
+    {
+      gunichar before = at == low ? ' ' : g_utf8_get_char (g_utf8_prev_char (at));
+      gunichar behind = g_utf8_get_char (at + length);
+
+      if (!g_unichar_isalpha (before) && !g_unichar_isalpha (behind))
+        return TRUE;
+    }
+  return FALSE;
+}
+
+WmWorn
+wm_outlook_read_worn (const char *worn)
+{
+  static const Word words[] = {
+    { "daily", WM_WORN_DAILY },         { "every day", WM_WORN_DAILY },
+    { "always", WM_WORN_DAILY },        { "täglich", WM_WORN_DAILY },
+    { "immer", WM_WORN_DAILY },         { "often", WM_WORN_OFTEN },
+    { "häufig", WM_WORN_OFTEN },        { "oft", WM_WORN_OFTEN },
+    { "weekly", WM_WORN_OFTEN },        { "wöchentlich", WM_WORN_OFTEN },
+    { "now and then", WM_WORN_SELDOM }, { "seldom", WM_WORN_SELDOM },
+    { "rarely", WM_WORN_SELDOM },       { "occasionally", WM_WORN_SELDOM },
+    { "gelegentlich", WM_WORN_SELDOM }, { "selten", WM_WORN_SELDOM },
+  };
+
+  for (guint i = 0; i < G_N_ELEMENTS (words); i++)
+    if (has_word (worn, words[i].word))
+      return (WmWorn)words[i].means;
+  return WM_WORN_UNSAID;
+}
+
+static void
+add_worn_reasons (Load *load)
+{
+  static const struct
+  {
+    const char *word, *key;
+  } words[] = {
+    { "night", "k_sleep" },    { "nachts", "k_sleep" }, { "nacht", "k_sleep" },
+    { "work", "k_hands" },     { "sport", "k_hands" },  { "arbeit", "k_hands" },
+    { "watch", "k_stack" },    { "uhr", "k_stack" },    { "pool", "k_pool" },
+    { "schwimmen", "k_pool" },
+  };
+  const char *last = NULL;
+
+  for (guint i = 0; i < G_N_ELEMENTS (words); i++)
+    if (has_word (load->piece->worn, words[i].word)
+        && g_strcmp0 (last, words[i].key) != 0)
+      {
+        add_reason (load, words[i].key);
+        last = words[i].key;
+      }
+}
+
+/* Parts whose repair is looked at again soon (intervals.txt: "hinge, clasp or setting"),
+ * by their keys in parts.txt. */
+static gboolean
+is_hinge_clasp_or_setting (WmTrade *trade, WmCheck *check)
+{
+  static const char *const parts[] = { "clasp", "fastening", "hinge", "claws",
+                                       "rim",   "beads",     "catch", "head" };
+  const WmChecklistItem *item =
+      check->item != NULL ? wm_trade_find_item (trade, check->item) : NULL;
+
+  for (guint i = 0; item != NULL && i < G_N_ELEMENTS (parts); i++)
+    if (g_strcmp0 (item->part, parts[i]) == 0)
+      return TRUE;
+  return FALSE;
+}
+
+static gboolean
+is_declined (WmCheck *check, GPtrArray *remedies)
+{
+  for (guint i = 0; i < remedies->len; i++)
+    {
+      WmRemedy *remedy = remedies->pdata[i];
+
+      if (g_strcmp0 (remedy->answer, "declined") == 0 && remedy->done_at_s == WM_UNKNOWN
+          && wm_id_equal (&remedy->check_id, wm_record_get_id (WM_RECORD (check))))
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static gboolean
+add_check_reasons (Load *load, GError **error)
+{
+  const WmId *id = wm_record_get_id (WM_RECORD (load->shown));
+  g_autoptr (GPtrArray) checks =
+      wm_archive_list (load->archive, WM_KIND_CHECK, "visit_id", id, error);
+  g_autoptr (GPtrArray) remedies =
+      checks != NULL ? wm_archive_list_of_visit (load->archive, WM_KIND_REMEDY, id, error)
+                     : NULL;
+  gboolean watch = FALSE, fresh = FALSE, declined = FALSE;
+
+  if (remedies == NULL)
+    return FALSE;
+  for (guint i = 0; i < checks->len; i++)
+    {
+      WmCheck *check = checks->pdata[i];
+      gint64 left = check->after_severity != WM_SEVERITY_NOT_LOOKED_AT
+                        ? check->after_severity
+                        : check->severity;
+      gboolean mended = is_mended (check, remedies);
+
+      watch = watch
+              || (wm_severity_is_finding ((WmSeverity)left)
+                  && (!mended || check->after_severity != WM_SEVERITY_NOT_LOOKED_AT));
+      declined = declined || is_declined (check, remedies);
+      fresh = fresh || (mended && is_hinge_clasp_or_setting (load->trade, check));
+    }
+  if (watch)
+    add_reason (load, "k_watch");
+  if (fresh)
+    add_reason (load, "k_repairfresh");
+  if (declined)
+    add_reason (load, "k_refused");
+  return TRUE;
+}
+
+/* ---- the next check -------------------------------------------------------------- */
+
+char *
+wm_outlook_setting (const char *type, WmWorn worn)
+{
+  return g_strdup_printf (WM_SETTING_CHECK_MONTHS "%s-%s", type,
+                          worn == WM_WORN_SELDOM  ? "seldom"
+                          : worn == WM_WORN_OFTEN ? "often"
+                                                  : "daily");
+}
+
+int
+wm_outlook_months (WmArchive *archive, const WmPieceType *type, WmWorn worn,
+                   gboolean *out_is_shop)
+{
+  g_autofree char *name = wm_outlook_setting (type->key, worn);
+  g_autofree char *setting = wm_archive_get_setting (archive, name);
+  const WmRange *range = worn == WM_WORN_SELDOM  ? &type->months_seldom
+                         : worn == WM_WORN_OFTEN ? &type->months_often
+                                                 : &type->months_daily;
+  gint64 months = 0;
+
+  if (out_is_shop != NULL)
+    *out_is_shop = FALSE;
+  if (setting != NULL && g_ascii_string_to_signed (setting, 10, 1, 120, &months, NULL))
+    {
+      if (out_is_shop != NULL)
+        *out_is_shop = TRUE;
+      return (int)months;
+    }
+  return isfinite (range->low) ? (int)range->low : 0;
+}
+
+/* A first check after so many months is the same as a factor that leads there. */
+static int
+collect_factors (const WmOutlook *out, double *factors)
+{
+  double months = out->months;
+  int n = 0;
+
+  for (guint i = 0; i < out->reasons->len; i++)
+    {
+      const WmIntervalReason *reason = out->reasons->pdata[i];
+
+      if (!isfinite (reason->factor))
+        continue;
+      factors[n++] = reason->factor;
+      months *= reason->factor;
+    }
+  for (guint i = 0; i < out->reasons->len; i++)
+    {
+      const WmIntervalReason *reason = out->reasons->pdata[i];
+
+      if (isfinite (reason->months) && reason->months < months)
+        {
+          factors[n++] = reason->months / months;
+          months = reason->months;
+        }
+    }
+  return n;
+}
+
+static void
+reckon_next (Load *load, long base_day)
+{
+  WmOutlook *out = load->out;
+  double factors[32];
+  const WmWear *fastest = NULL;
+  const char *which = NULL;
+  WmDate date;
+
+  if (out->months < 1 || out->reasons->len > G_N_ELEMENTS (factors))
+    return;
+  for (guint i = 0; i < out->wears->len && fastest == NULL; i++)
+    {
+      const WmWear *wear = out->wears->pdata[i];
+
+      if (wear->has_forecast && !wear->is_renewed)
+        fastest = wear;
+    }
+  out->has_next =
+      wm_next_check (fastest != NULL ? &fastest->forecast : NULL, base_day, out->months,
+                     factors, collect_factors (out, factors), &out->next, &which)
+      == WM_OK;
+  if (!out->has_next)
+    return;
+  if (out->next.reason == WM_CHECK_FORECAST || out->next.reason == WM_CHECK_DUE_NOW)
+    out->decides = fastest;
+  date = wm_day_to_date (out->next.due_day);
+  g_snprintf (out->due_on, sizeof out->due_on, "%04d-%02d-%02d", date.year, date.month,
+              date.day);
+}
+
+static void
+choose_months (Load *load)
+{
+  const WmPieceType *type =
+      load->piece->type != NULL
+          ? wm_trade_find_piece_type (load->trade, load->piece->type)
+          : NULL;
+
+  load->out->worn = wm_outlook_read_worn (load->piece->worn);
+  if (type == NULL)
+    return;
+  load->out->months =
+      wm_outlook_months (load->archive, type, load->out->worn, &load->out->is_shop_rule);
+  if (type->sources[0] != NULL)
+    {
+      const WmSource *source = wm_trade_find_source (load->trade, type->sources[0]);
+
+      load->out->source = source != NULL ? source->words : NULL;
+    }
+}
+
+static gboolean
+add_visits (Load *load, GError **error)
+{
+  g_autoptr (GPtrArray) visits =
+      wm_archive_list (load->archive, WM_KIND_VISIT, "piece_id",
+                       wm_record_get_id (WM_RECORD (load->piece)), error);
+
+  if (visits == NULL)
+    return FALSE;
+  for (guint i = 0; i < visits->len; i++)
+    {
+      WmVisit *visit = visits->pdata[i];
+
+      if (!add_visit (load, visit, error))
+        return FALSE;
+      if (wm_id_equal (wm_record_get_id (WM_RECORD (visit)),
+                       wm_record_get_id (WM_RECORD (load->shown))))
+        break;
+    }
+  return TRUE;
+}
+
+WmOutlook *
+wm_outlook_load (WmArchive *archive, WmTrade *trade, const WmId *visit_id, long today,
+                 GError **error)
+{
+  g_autoptr (WmVisit) visit = wm_archive_get (archive, WM_KIND_VISIT, visit_id, error);
+  g_autoptr (WmPiece) piece =
+      visit != NULL ? wm_archive_get (archive, WM_KIND_PIECE, &visit->piece_id, error)
+                    : NULL;
+  g_autoptr (WmOutlook) out = NULL;
+  Load load = { archive, trade, visit, piece, NULL };
+
+  if (piece == NULL)
+    return NULL;
+  load.out = out = g_new0 (WmOutlook, 1);
+  out->wears = g_ptr_array_new_with_free_func (free_wear);
+  out->reasons = g_ptr_array_new ();
+  if (!add_visits (&load, error) || !add_check_reasons (&load, error))
+    return NULL;
+
+  for (guint i = 0; i < out->wears->len; i++)
+    fit_wear (&load, out->wears->pdata[i]);
+  for (guint i = out->wears->len; i > 0; i--)
+    if (!is_thinning (out->wears->pdata[i - 1]))
+      g_ptr_array_remove_index (out->wears, i - 1);
+  g_ptr_array_sort (out->wears, compare_wears);
+  add_worn_reasons (&load);
+  choose_months (&load);
+  reckon_next (&load, visit->handed_back_at_s != WM_UNKNOWN
+                          ? day_of_time (visit->handed_back_at_s)
+                          : today);
+  return g_steal_pointer (&out);
+}
+
+const WmWear *
+wm_outlook_find (const WmOutlook *self, const WmId *check_id)
+{
+  for (guint i = 0; i < self->wears->len; i++)
+    {
+      const WmWear *wear = self->wears->pdata[i];
+
+      if (wm_id_equal (&wear->check_id, check_id))
+        return wear;
+    }
+  return NULL;
+}
