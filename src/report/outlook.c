@@ -78,6 +78,8 @@ get_wear (Load *load, WmCheck *check, WmMeasurement *reading)
   const char *quantity = reading->quantity != NULL ? reading->quantity : "";
   const WmChecklistItem *item = wm_trade_find_item (load->trade, check->item);
   static const char *const none[] = { NULL };
+  /* The named levels that many items share are our own proposal (limits.txt). */
+  static const char *const ours[] = { "P", NULL };
   WmWear *wear;
 
   for (guint i = 0; i < load->out->wears->len; i++)
@@ -94,7 +96,7 @@ get_wear (Load *load, WmCheck *check, WmMeasurement *reading)
   wear->points = g_array_new (FALSE, FALSE, sizeof (WmWearPoint));
   wear->made_mm = NAN;
   wear->minimum_mm = NAN;
-  wear->sources = item != NULL ? item->sources : none;
+  wear->sources = item == NULL ? none : item->rule != NULL ? ours : item->sources;
   g_ptr_array_add (load->out->wears, wear);
   return wear;
 }

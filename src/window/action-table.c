@@ -80,6 +80,8 @@ static const WmActionRow table[] = {
     WM_GROUP_MOMENTS, WM_PLACE_PROOF, WM_MENU_NONE },
   { "hand-back.give-back", N_ ("Hand the piece back"), "<Control>Return",
     WM_GROUP_MOMENTS, WM_PLACE_HAND_BACK, WM_MENU_NONE },
+  { "hand-back.take-date", N_ ("Take the suggested date"), "<Control>t",
+    WM_GROUP_MOMENTS, WM_PLACE_HAND_BACK, WM_MENU_NONE },
   { "hand-back.open-again", N_ ("Not handed back after all"), "<Control><Shift>Return",
     WM_GROUP_MOMENTS, WM_PLACE_HAND_BACK, WM_MENU_NONE },
 
@@ -89,6 +91,11 @@ static const WmActionRow table[] = {
     WM_PLACE_WINDOW, WM_MENU_PAPERS },
   { "win.save-report", N_ ("Save report as PDF"), "<Control><Shift>p", WM_GROUP_PAPERS,
     WM_PLACE_WINDOW, WM_MENU_PAPERS },
+
+  { "win.scale-sheet", N_ ("Scale sheet to print"), "<Control><Alt>p", WM_GROUP_PAPERS,
+    WM_PLACE_WINDOW, WM_MENU_PAPERS },
+  { "win.wear", N_ ("Wear over the years"), "F6", WM_GROUP_PIECES, WM_PLACE_WINDOW,
+    WM_MENU_EDIT },
 
   { "win.undo", N_ ("Undo"), "<Control>z", WM_GROUP_EDIT, WM_PLACE_WINDOW, WM_MENU_EDIT },
   { "win.redo", N_ ("Do again"), "<Control><Shift>z <Control>y", WM_GROUP_EDIT,

@@ -8,7 +8,9 @@
 #include "window/form/form-field.h"
 #include "window/hand-back/report-actions.h"
 #include "window/history-window.h"
+#include "window/scale-sheet-print.h"
 #include "window/take-in/take-in-edits.h"
+#include "window/wear/wear-window.h"
 
 static WmSession *
 get_session (gpointer window)
@@ -128,8 +130,22 @@ on_history (GSimpleAction *action, GVariant *parameter, gpointer window)
   wm_history_window_open (GTK_WINDOW (window), get_session (window));
 }
 
+static void
+on_wear (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  wm_wear_window_open (GTK_WINDOW (window), get_session (window));
+}
+
+static void
+on_scale_sheet (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  wm_scale_sheet_print (GTK_WINDOW (window), get_session (window));
+}
+
 static const GActionEntry entries[] = {
   { "history", on_history },
+  { "wear", on_wear },
+  { "scale-sheet", on_scale_sheet },
   { "menu", on_menu },
   { "now-working", on_now_working },
   { "counter-view", on_counter_view },
@@ -181,6 +197,7 @@ wm_window_actions_refresh (WmMainWindow *window)
   set_enabled (window, "earlier-visit", has_visit);
   set_enabled (window, "later-visit", has_visit);
   set_enabled (window, "history", has_visit);
+  set_enabled (window, "wear", has_visit);
   set_enabled (window, "show-report", has_visit);
   set_enabled (window, "print-report", has_visit);
   set_enabled (window, "save-report", has_visit);

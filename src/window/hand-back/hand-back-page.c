@@ -5,7 +5,6 @@
 #include "window/hand-back/hand-back-page.h"
 
 #include <glib/gi18n.h>
-#include <math.h>
 
 #include "report/visit-data.h"
 #include "window/action-table.h"
@@ -15,8 +14,11 @@
 #include "window/labels.h"
 #include "window/resource.h"
 #include "window/template.h"
+#include "window/wear/next-check-card.h"
+#include "window/wear/wear-list.h"
 
 #define N_FIELDS 4
+#define PLOT_HEIGHT 168 /* view px: beside a page of the report */
 
 struct _WmHandBackPage
 {
@@ -28,7 +30,8 @@ struct _WmHandBackPage
   GtkLabel *difference;
   WmFormField *next_on;
   WmFormField *next_reason;
-  GtkBox *intervals;
+  WmNextCheckCard *suggestion;
+  GtkBox *wear;
   GtkLabel *hints;
   GtkLabel *state;
   GtkWidget *give_back;
@@ -82,79 +85,30 @@ show_difference (WmHandBackPage *self, WmVisit *visit)
 /* ---- next check
  * ------------------------------------------------------------------------- */
 
-/* How often the piece is worn: the customary months are the tables'. */
-typedef struct
-{
-  const char *label;  /* N_() */
-  const char *reason; /* N_(), with %d months */
-} Wear;
-
-static const Wear wears[] = {
-  { N_ ("worn daily"),
-    N_ ("A piece of this kind that is worn daily is usually looked at again after %d"
-        " months.") },
-  { N_ ("worn often"),
-    N_ ("A piece of this kind that is worn often is usually looked at again after %d"
-        " months.") },
-  { N_ ("worn now and then"),
-    N_ ("A piece of this kind that is worn now and then is usually looked at again after"
-        " %d months.") },
-};
-
+/* The rule of report/outlook.h; without it the page works as well. */
 static void
-on_interval_clicked (GtkButton *button, WmHandBackPage *self)
+show_outlook (WmHandBackPage *self)
 {
-  int months = GPOINTER_TO_INT (g_object_get_data (G_OBJECT (button), "months"));
-  const Wear *wear = g_object_get_data (G_OBJECT (button), "wear");
-  WmVisit *visit = wm_session_get_visit (self->session);
-  g_autoptr (GDateTime) now = g_date_time_new_now_local ();
-  g_autoptr (GDateTime) then = g_date_time_add_months (now, months);
-  g_autofree char *date = g_date_time_format (then, "%Y-%m-%d");
-  g_autofree char *reason = NULL;
+  WmTrade *trade = wm_session_get_trade (self->session);
+  const WmId *visit_id = wm_session_get_visit_id (self->session);
+  g_autoptr (WmOutlook) outlook =
+      trade != NULL && visit_id != NULL ? wm_outlook_load (
+          wm_session_get_archive (self->session), trade, visit_id, wm_wear_today (), NULL)
+                                        : NULL;
 
-#pragma GCC diagnostic push
-#pragma GCC diagnostic ignored "-Wformat-nonliteral"
-  reason = g_strdup_printf (_ (wear->reason), months);
-#pragma GCC diagnostic pop
-  if (visit != NULL)
-    wm_session_change (self->session, N_ ("Next check"), visit, "next_check_on", date,
-                       "next_check_reason", reason, NULL);
+  wm_next_check_card_show (self->suggestion, self->session, outlook);
+  gtk_widget_set_visible (GTK_WIDGET (self->wear), outlook != NULL);
+  if (outlook != NULL)
+    wm_wear_list_fill (self->wear, outlook, trade, PLOT_HEIGHT);
 }
 
 static void
-add_interval (WmHandBackPage *self, const Wear *wear, const WmRange *range)
+take_date_action (GtkWidget *widget, const char *name, GVariant *unused)
 {
-  int months = isnan (range->low) ? 0 : (int)range->low;
-  GtkWidget *button;
-  g_autofree char *label = NULL;
+  WmHandBackPage *self = WM_HAND_BACK_PAGE (widget);
 
-  if (months < 1)
-    return;
-  /* Translators: worn daily: after 6 months */
-  label = g_strdup_printf (ngettext ("%s: after %d month", "%s: after %d months", months),
-                           _ (wear->label), months);
-  button = gtk_button_new_with_label (label);
-  gtk_widget_add_css_class (button, "small-button");
-  g_object_set_data (G_OBJECT (button), "months", GINT_TO_POINTER (months));
-  g_object_set_data (G_OBJECT (button), "wear", (gpointer)wear);
-  g_signal_connect (button, "clicked", G_CALLBACK (on_interval_clicked), self);
-  gtk_box_append (self->intervals, button);
-}
-
-static void
-show_intervals (WmHandBackPage *self, const WmPieceType *type)
-{
-  GtkWidget *child;
-
-  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self->intervals))) != NULL)
-    gtk_box_remove (self->intervals, child);
-  gtk_widget_set_visible (GTK_WIDGET (self->intervals),
-                          type != NULL && !wm_session_is_read_only (self->session));
-  if (type == NULL)
-    return;
-  add_interval (self, &wears[0], &type->months_daily);
-  add_interval (self, &wears[1], &type->months_often);
-  add_interval (self, &wears[2], &type->months_seldom);
+  if (self->session != NULL)
+    wm_next_check_take (self->session);
 }
 
 /* ---- state
@@ -239,7 +193,7 @@ show_visit (WmMomentPage *page, WmSession *session)
     return;
 
   show_difference (self, visit);
-  show_intervals (self, data->type);
+  show_outlook (self);
   show_hints (self, data);
   show_state (self, data);
   wm_report_view_show (self->report, session);
@@ -316,6 +270,7 @@ wm_hand_back_page_class_init (WmHandBackPageClass *klass)
 
   g_type_ensure (WM_TYPE_COLUMNS);
   g_type_ensure (WM_TYPE_FORM_FIELD);
+  g_type_ensure (WM_TYPE_NEXT_CHECK_CARD);
   g_type_ensure (WM_TYPE_REPORT_VIEW);
   gtk_widget_class_set_template_from_resource (widget_class, WM_UI "hand-back-page.ui");
   gtk_widget_class_bind_template_child (widget_class, WmHandBackPage, report);
@@ -324,13 +279,16 @@ wm_hand_back_page_class_init (WmHandBackPageClass *klass)
   gtk_widget_class_bind_template_child (widget_class, WmHandBackPage, difference);
   gtk_widget_class_bind_template_child (widget_class, WmHandBackPage, next_on);
   gtk_widget_class_bind_template_child (widget_class, WmHandBackPage, next_reason);
-  gtk_widget_class_bind_template_child (widget_class, WmHandBackPage, intervals);
+  gtk_widget_class_bind_template_child (widget_class, WmHandBackPage, suggestion);
+  gtk_widget_class_bind_template_child (widget_class, WmHandBackPage, wear);
   gtk_widget_class_bind_template_child (widget_class, WmHandBackPage, hints);
   gtk_widget_class_bind_template_child (widget_class, WmHandBackPage, state);
   gtk_widget_class_bind_template_child (widget_class, WmHandBackPage, give_back);
   gtk_widget_class_bind_template_child (widget_class, WmHandBackPage, open_again);
   gtk_widget_class_install_action (widget_class, "hand-back.give-back", NULL,
                                    give_back_action);
+  gtk_widget_class_install_action (widget_class, "hand-back.take-date", NULL,
+                                   take_date_action);
   gtk_widget_class_install_action (widget_class, "hand-back.open-again", NULL,
                                    open_again_action);
 }
