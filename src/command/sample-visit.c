@@ -179,6 +179,9 @@ put_measurement (Stay *stay, WmCheck *check, JsonObject *object, const char *val
                       wm_sample_get_text (object, "method"));
   wm_record_set_text (WM_RECORD (measured), "as-made-basis",
                       wm_sample_get_text (object, "as_made_basis"));
+  wm_record_set_text (WM_RECORD (measured), "section",
+                      wm_sample_get_text (object, "section"));
+  measured->width_mm = wm_sample_get_real (object, "width_mm");
   wm_record_set_text (WM_RECORD (measured), "moment", moment);
   wm_edit_put (stay->edit, measured);
 }

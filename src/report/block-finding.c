@@ -209,77 +209,6 @@ place_close_ups (const WmPageContext *context, const WmFinding *finding, double 
   return WM_CLOSE_HEIGHT_MM + 1.4 + height;
 }
 
-/* The measurement of the visit's arrival; the last one taken. */
-static WmMeasurement *
-find_measurement (const WmFinding *finding, const char *moment)
-{
-  WmMeasurement *last = NULL;
-
-  for (guint i = 0; i < finding->measurements->len; i++)
-    {
-      WmMeasurement *measurement = g_ptr_array_index (finding->measurements, i);
-
-      if (g_strcmp0 (measurement->moment, moment) == 0
-          && isfinite (measurement->value_mm))
-        last = measurement;
-    }
-  return last;
-}
-
-static char *
-describe_uncertainty (WmLanguage *language, WmMeasurement *measurement)
-{
-  GString *text = g_string_new (NULL);
-
-  if (isfinite (measurement->uncertainty_mm))
-    {
-      /* Expanded, coverage factor 2 (JCGM 100:2008, 6.2). */
-      g_autofree char *expanded =
-          wm_words_mm (language, 2 * measurement->uncertainty_mm, 2);
-
-      g_string_append_printf (text, "± %s", expanded);
-    }
-  if (measurement->as_made_mm > 0)
-    {
-      g_autofree char *made = wm_words_mm (language, measurement->as_made_mm, 2);
-
-      if (text->len > 0)
-        g_string_append (text, ", ");
-      g_string_append_printf (
-          text, wm_say (language, N_ ("of %s as made: %d %% left")), made,
-          (int)lround (100 * measurement->value_mm / measurement->as_made_mm));
-    }
-  return g_string_free (text, FALSE);
-}
-
-static double
-place_measured (WmSheet *sheet, const WmFinding *finding, double x_mm, double y_mm,
-                double width_mm)
-{
-  WmLanguage *language = sheet->language;
-  WmMeasurement *measurement = find_measurement (finding, WM_PHOTO_BEFORE);
-  g_autofree char *value = NULL;
-  g_autofree char *detail = NULL;
-  double text_x = x_mm + 15;
-  double height;
-
-  if (measurement == NULL)
-    return wm_sheet_text (sheet, x_mm, y_mm, width_mm, WM_TEXT_BODY,
-                          wm_say (language, N_ ("Judged by eye under the loupe.")));
-
-  value = wm_words_mm (language, measurement->value_mm, 2);
-  detail = describe_uncertainty (language, measurement);
-  if (measurement->as_made_mm > 0)
-    wm_sheet_section (sheet, x_mm + 6, y_mm + 6.6, 5.8,
-                      measurement->value_mm / measurement->as_made_mm);
-  else
-    text_x = x_mm;
-  height = wm_sheet_text (sheet, text_x, y_mm, 0, WM_TEXT_STRONG, value);
-  height += wm_sheet_text (sheet, text_x, y_mm + height, width_mm - (text_x - x_mm),
-                           WM_TEXT_SMALL, detail);
-  return MAX (height, 13.5);
-}
-
 /* The four columns of the story. */
 static double
 place_story (const WmPageContext *context, const WmFinding *finding, double y_mm)
@@ -307,7 +236,7 @@ place_story (const WmPageContext *context, const WmFinding *finding, double y_mm
       height +=
           texts[i] != NULL
               ? wm_sheet_text (sheet, x, y_mm + height, column, WM_TEXT_BODY, texts[i])
-              : place_measured (sheet, finding, x, y_mm + height, column);
+              : wm_block_measured (context, finding, x, y_mm + height, column);
       wm_sheet_tag_end (sheet, "P");
       tallest = MAX (tallest, height);
     }
@@ -352,5 +281,6 @@ wm_block_finding (const WmPageContext *context, gconstpointer item, double y_mm)
   height += place_close_ups (context, finding, y_mm + height);
   height += 2;
   height += place_story (context, finding, y_mm + height);
+  height += wm_block_wear (context, finding, y_mm + height);
   return height + 9;
 }

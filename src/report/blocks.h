@@ -8,6 +8,7 @@
  */
 #pragma once
 
+#include "report/outlook.h"
 #include "report/photo-box.h"
 #include "report/sheet.h"
 #include "report/visit-data.h"
@@ -17,6 +18,7 @@ typedef struct
   WmVisitData *data;
   WmPhotoBoxes *boxes;
   WmSheet *sheet;
+  const WmOutlook *outlook; /* (nullable) */
   gboolean finished; /* there is an after: "Before and after", else "What we found" */
 } WmPageContext;
 
@@ -44,6 +46,12 @@ wm_block_signatures (const WmPageContext *context, gconstpointer item, double y_
 
 /* One finding; @item: WmFinding. */
 double wm_block_finding (const WmPageContext *context, gconstpointer item, double y_mm);
+
+/* Its column "Measured", and its wear over the years (0 high without two readings). */
+double wm_block_measured (const WmPageContext *context, const WmFinding *finding,
+                          double x_mm, double y_mm, double width_mm);
+double
+wm_block_wear (const WmPageContext *context, const WmFinding *finding, double y_mm);
 
 /* One row of "In short"; @item: WmFinding. */
 double wm_block_short_row (const WmPageContext *context, gconstpointer item, double y_mm);

@@ -36,6 +36,7 @@ typedef struct
 struct _WmReport
 {
   WmVisitData *data;
+  WmOutlook *outlook;
   WmLanguage *language;
   WmReportOptions options;
   WmPhotoBoxes boxes;
@@ -124,6 +125,7 @@ make_context (WmReport *self, WmSheet *sheet, WmPageContext *out_context)
   out_context->data = self->data;
   out_context->boxes = &self->boxes;
   out_context->sheet = sheet;
+  out_context->outlook = self->outlook;
   out_context->finished =
       wm_visit_data_find_overview (self->data, WM_PHOTO_AFTER) != NULL;
 }
@@ -230,13 +232,19 @@ wm_report_new (WmArchive *archive, WmTrade *trade, const WmId *visit_id,
 {
   const WmReportOptions usual = { .paper = wm_report_get_paper (archive) };
   g_autoptr (WmVisitData) data = wm_visit_data_load (archive, trade, visit_id, error);
+  g_autoptr (WmOutlook) outlook = NULL;
   WmReport *self;
   const char *tag;
 
   if (data == NULL)
     return NULL;
+  /* Its date is not printed: that is the jeweller's, kept with the visit. */
+  outlook = wm_outlook_load (archive, trade, visit_id, 0, error);
+  if (outlook == NULL)
+    return NULL;
 
   self = g_new0 (WmReport, 1);
+  self->outlook = g_steal_pointer (&outlook);
   self->options = options != NULL ? *options : usual;
   tag = self->options.language != NULL ? self->options.language
         : data->owner != NULL          ? data->owner->language
@@ -264,6 +272,7 @@ wm_report_free (WmReport *self)
   g_array_unref (self->blocks);
   wm_language_unref (self->language);
   wm_visit_data_unref (self->data);
+  wm_outlook_free (self->outlook);
   g_free (self);
 }
 

@@ -369,12 +369,46 @@ test_unknown_visit (Fixture *f, gconstpointer unused)
   g_test_add ("/report/report/" path, Fixture, NULL, fixture_set_up, test,               \
               fixture_tear_down)
 
+/* The column "Measured": a wire worn flat to 0.52 of 0.90 mm. Shares of the circular
+ * segment at t/d = 0.578 (reckoning reference, section 2, by polygon integration): area
+ * 0.600, strength in bending 0.342, stiffness 0.221. */
+static void
+test_measured (Fixture *f, gconstpointer unused)
+{
+  WmCheck *check = f->checks->pdata[0];
+  g_autoptr (WmMeasurement) reading = wm_measurement_new ();
+  g_autofree char *path = NULL, *text = NULL, *squeezed = NULL;
+  g_autoptr (GRegex) blanks = g_regex_new ("[\\s\\x{a0}]+", 0, 0, NULL);
+  static const char *const there[] = { "0.52 ± 0.04 mm", "of 0.9 mm as made: 58 % left",
+                                       "pull 60 %, bending 34 %, stiffness 22 %",
+                                       "The numbers alone point to: repair; the jeweller"
+                                       " says: watch.",
+                                       "Only one place, and she wears it seldom." };
+
+  g_object_set (reading, "check-id", wm_record_get_id (WM_RECORD (check)), "quantity",
+                "thickness", "value-mm", 0.52, "uncertainty-mm", 0.02, "as-made-mm", 0.90,
+                "section", "round", "moment", WM_PHOTO_BEFORE, NULL);
+  fixture_put (f, reading);
+  g_object_set (check, "suggested", (gint64)WM_SEVERITY_REPAIR, "other-word-note",
+                "Only one place, and she wears it seldom.", NULL);
+  fixture_put (f, check);
+  path = write_pdf (f, WM_REPORT_PRINT, WM_PAPER_A4);
+  /* In the order of the page's text: column by column, not line by line. */
+  const char *argv[] = { "pdftotext", path, "-", NULL };
+  text = fixture_run (argv);
+  squeezed = g_regex_replace (blanks, text, -1, 0, " ", 0, NULL);
+  for (guint i = 0; i < G_N_ELEMENTS (there); i++)
+    if (strstr (squeezed, there[i]) == NULL)
+      g_error ("not on the paper: %s in %s", there[i], squeezed);
+}
+
 int
 main (int argc, char *argv[])
 {
   g_test_init (&argc, &argv, NULL);
   ADD ("sound-pdf", test_sound_pdf);
   ADD ("tells-the-record", test_tells_the_record);
+  ADD ("measured", test_measured);
   ADD ("photos", test_photos);
   ADD ("passes-bytes-through", test_passes_bytes_through);
   ADD ("draws-on-screen", test_draws_on_screen);
