@@ -115,6 +115,9 @@ make_finding (WmVisitData *self, WmCheck *check)
       WmMark *mark = g_ptr_array_index (marks, i);
       WmPhoto *photo = wm_visit_data_find_photo (self, &mark->photo_id);
 
+      /* Carried over and not looked at by anybody yet: that is claimed nowhere. */
+      if (!mark->confirmed && !wm_id_is_none (&mark->carried_from))
+        continue;
       if (photo != NULL)
         g_ptr_array_add (is_after (photo) ? finding->after : finding->before, mark);
     }
