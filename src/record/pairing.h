@@ -13,6 +13,10 @@
 #define WM_PAIRING_BY_HAND "hand"
 #define WM_PAIRING_REFINED "refined"
 
+/* reason of a pairing by the program that a person has looked at and found right: it is
+ * that person's from then on */
+#define WM_PAIRING_CONFIRMED "confirmed"
+
 #define WM_TYPE_PAIRING (wm_pairing_get_type ())
 G_DECLARE_FINAL_TYPE (WmPairing, wm_pairing, WM, PAIRING, WmRecord)
 

@@ -15,7 +15,8 @@ id_of (gpointer record)
 gboolean
 wm_pairing_is_by_hand (WmPairing *pairing)
 {
-  return g_strcmp0 (pairing->made_by, WM_PAIRING_BY_PROGRAM) != 0;
+  return g_strcmp0 (pairing->made_by, WM_PAIRING_BY_PROGRAM) != 0
+         || g_strcmp0 (pairing->reason, WM_PAIRING_CONFIRMED) == 0;
 }
 
 /* By hand goes before by the program, later before earlier: keys are time-ordered. */

@@ -39,6 +39,7 @@ gboolean wm_pair_is_open (const WmPair *pair, gint64 engine);
 WmPairing *
 wm_pairs_find (GPtrArray *pairings, const WmId *before_id, const WmId *after_id);
 
+/* Made or confirmed by a person. */
 gboolean wm_pairing_is_by_hand (WmPairing *pairing);
 
 /* After to before, row by row. FALSE if the photos could not be aligned. */

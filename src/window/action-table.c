@@ -157,15 +157,15 @@ static const WmActionRow table[] = {
   { "photo.remove", N_ ("Remove photo"), "<Control>Delete", WM_GROUP_PHOTOS,
     WM_PLACE_PHOTOS, WM_MENU_NONE },
   { "canvas.zoom-in", N_ ("Larger"), "<Control>plus <Control>equal <Control>KP_Add",
-    WM_GROUP_PHOTOS, WM_PLACE_PHOTOS, WM_MENU_NONE },
+    WM_GROUP_PHOTOS, WM_PLACE_PHOTOS | WM_PLACE_COMPARE, WM_MENU_NONE },
   { "canvas.zoom-out", N_ ("Smaller"), "<Control>minus <Control>KP_Subtract",
-    WM_GROUP_PHOTOS, WM_PLACE_PHOTOS, WM_MENU_NONE },
+    WM_GROUP_PHOTOS, WM_PLACE_PHOTOS | WM_PLACE_COMPARE, WM_MENU_NONE },
   { "canvas.fit", N_ ("Whole photo"), "<Control>0 <Control>KP_0", WM_GROUP_PHOTOS,
-    WM_PLACE_PHOTOS, WM_MENU_NONE },
+    WM_PLACE_PHOTOS | WM_PLACE_COMPARE, WM_MENU_NONE },
   { "canvas.true-pixels", N_ ("True pixels"), "<Control>1 <Control>KP_1", WM_GROUP_PHOTOS,
-    WM_PLACE_PHOTOS, WM_MENU_NONE },
+    WM_PLACE_PHOTOS | WM_PLACE_COMPARE, WM_MENU_NONE },
   { "canvas.loupe", N_ ("Loupe; held, only while it is held"), "l", WM_GROUP_PHOTOS,
-    WM_PLACE_PHOTOS, WM_MENU_NONE },
+    WM_PLACE_PHOTOS | WM_PLACE_COMPARE, WM_MENU_NONE },
   { "canvas.turn-left", N_ ("Turn photo to the left"), "bracketleft", WM_GROUP_PHOTOS,
     WM_PLACE_PHOTOS, WM_MENU_NONE },
   { "canvas.turn-right", N_ ("Turn photo to the right"), "bracketright", WM_GROUP_PHOTOS,
@@ -205,12 +205,56 @@ static const WmActionRow table[] = {
     WM_PLACE_CANVAS, WM_MENU_NONE },
   { "inspection.re-tie", N_ ("Tie the mark to another check"), "t", WM_GROUP_MARKS,
     WM_PLACE_PHOTOS, WM_MENU_NONE },
+
+  { "compare.mode::side", N_ ("Side by side"), "s", WM_GROUP_COMPARE, WM_PLACE_COMPARE,
+    WM_MENU_NONE },
+  { "compare.mode::seam", N_ ("Seam"), "m", WM_GROUP_COMPARE, WM_PLACE_COMPARE,
+    WM_MENU_NONE },
+  { "compare.mode::blink", N_ ("Blink"), "b", WM_GROUP_COMPARE, WM_PLACE_COMPARE,
+    WM_MENU_NONE },
+  { "compare.mode::difference", N_ ("Difference"), "d", WM_GROUP_COMPARE,
+    WM_PLACE_COMPARE, WM_MENU_NONE },
+  { "compare.flip", N_ ("Blink by hand: the other photo"), "x", WM_GROUP_COMPARE,
+    WM_PLACE_COMPARE, WM_MENU_NONE },
+  { "compare.seam::left", N_ ("Seam to the left"), "Left", WM_GROUP_COMPARE,
+    WM_PLACE_SEAM, WM_MENU_NONE },
+  { "compare.seam::right", N_ ("Seam to the right"), "Right", WM_GROUP_COMPARE,
+    WM_PLACE_SEAM, WM_MENU_NONE },
+  { "compare.seam::far-left", N_ ("Seam far to the left"), "<Shift>Left Page_Up",
+    WM_GROUP_COMPARE, WM_PLACE_SEAM, WM_MENU_NONE },
+  { "compare.seam::far-right", N_ ("Seam far to the right"), "<Shift>Right Page_Down",
+    WM_GROUP_COMPARE, WM_PLACE_SEAM, WM_MENU_NONE },
+  { "desk.pair::next", N_ ("Next pair of photos"), "<Control>Page_Down", WM_GROUP_COMPARE,
+    WM_PLACE_COMPARE, WM_MENU_NONE },
+  { "desk.pair::previous", N_ ("Pair of photos before"), "<Control>Page_Up",
+    WM_GROUP_COMPARE, WM_PLACE_COMPARE, WM_MENU_NONE },
+  { "desk.finding::next", N_ ("Next finding"), "plus KP_Add", WM_GROUP_COMPARE,
+    WM_PLACE_COMPARE, WM_MENU_NONE },
+  { "desk.finding::previous", N_ ("Finding before"), "minus KP_Subtract",
+    WM_GROUP_COMPARE, WM_PLACE_COMPARE, WM_MENU_NONE },
+  { "desk.accept", N_ ("Accept the carried mark and go to the next"), "a",
+    WM_GROUP_COMPARE, WM_PLACE_COMPARE, WM_MENU_NONE },
+  { "desk.carry", N_ ("Carry the marks over"), "k", WM_GROUP_COMPARE, WM_PLACE_COMPARE,
+    WM_MENU_NONE },
+  { "desk.choose", N_ ("Choose the photos to compare"), "p", WM_GROUP_COMPARE,
+    WM_PLACE_COMPARE, WM_MENU_NONE },
+  { "desk.by-hand", N_ ("Place points by hand"), "h", WM_GROUP_COMPARE, WM_PLACE_COMPARE,
+    WM_MENU_NONE },
+  { "desk.refine", N_ ("Refine from the points"), "r", WM_GROUP_COMPARE, WM_PLACE_COMPARE,
+    WM_MENU_NONE },
+  { "desk.confirm", N_ ("Confirm how the photos meet, or keep the points"), "c",
+    WM_GROUP_COMPARE, WM_PLACE_COMPARE, WM_MENU_NONE },
+  { "desk.again", N_ ("Let the program look again"), "g", WM_GROUP_COMPARE,
+    WM_PLACE_COMPARE, WM_MENU_NONE },
+  { "desk.stop", N_ ("Stop aligning, or leave the points"), "Escape", WM_GROUP_COMPARE,
+    WM_PLACE_COMPARE, WM_MENU_NONE },
 };
 
 static const char *const group_titles[WM_N_GROUPS] = {
-  N_ ("Program"), N_ ("Pieces"), N_ ("Moments"),
-  N_ ("Changes"), N_ ("Papers"), N_ ("Checklist (also on the number pad)"),
-  N_ ("Photos"),  N_ ("Marks"),  N_ ("Counter view"),
+  N_ ("Program"),      N_ ("Pieces"), N_ ("Moments"),
+  N_ ("Changes"),      N_ ("Papers"), N_ ("Checklist (also on the number pad)"),
+  N_ ("Photos"),       N_ ("Marks"),  N_ ("Before and after"),
+  N_ ("Counter view"),
 };
 
 const WmActionRow *
@@ -234,6 +278,8 @@ wm_action_places_meet (guint a, guint b)
 {
   guint inspection = WM_PLACE_PHOTOS | WM_PLACE_CHECKLIST | WM_PLACE_CANVAS;
 
+  guint proof = WM_PLACE_PROOF | WM_PLACE_COMPARE | WM_PLACE_CANVAS;
+
   /* The main window's actions are not those of the settings' own window. */
   if (((a ^ b) & WM_PLACE_SETTINGS) != 0)
     return FALSE;
@@ -241,6 +287,9 @@ wm_action_places_meet (guint a, guint b)
     return TRUE;
   /* Canvas, strip and checklist are on one page. */
   if ((a & inspection) != 0 && (b & inspection) != 0)
+    return TRUE;
+  /* So are the compared photos and the proof; the seam's handle takes keys from both. */
+  if ((a & proof) != 0 && (b & proof) != 0)
     return TRUE;
   return (a & b) != 0;
 }

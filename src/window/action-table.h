@@ -20,12 +20,13 @@ typedef enum
   WM_PLACE_PHOTOS = 1 << 2,    /* anywhere on a page with photos */
   WM_PLACE_CHECKLIST = 1 << 3, /* anywhere on the inspection page */
   WM_PLACE_COUNTER = 1 << 4,   /* counter view: its own window */
-  WM_PLACE_COMPARE = 1 << 5,
+  WM_PLACE_COMPARE = 1 << 5,   /* anywhere on the page of the proof */
   WM_PLACE_TAKE_IN = 1 << 6,
   WM_PLACE_WORK = 1 << 7,
   WM_PLACE_PROOF = 1 << 8,
   WM_PLACE_HAND_BACK = 1 << 9,
   WM_PLACE_SETTINGS = 1 << 11, /* preferences: its own window */
+  WM_PLACE_SEAM = 1 << 12,     /* the handle of the seam has the focus */
   WM_PLACE_CANVAS = 1 << 10    /* a photo or one of its marks has the focus */
 } WmActionPlace;
 
@@ -40,6 +41,7 @@ typedef enum
   WM_GROUP_CHECKLIST,
   WM_GROUP_PHOTOS,
   WM_GROUP_MARKS,
+  WM_GROUP_COMPARE,
   WM_GROUP_COUNTER,
   WM_N_GROUPS
 } WmActionGroup;

@@ -66,6 +66,12 @@ wm_finding_head_new (void)
   return g_object_new (WM_TYPE_FINDING_HEAD, NULL);
 }
 
+void
+wm_finding_head_set_brief (WmFindingHead *self)
+{
+  gtk_widget_set_visible (GTK_WIDGET (self->word), FALSE);
+}
+
 static void
 show_words (WmFindingHead *self, WmCheck *check, gboolean story)
 {

@@ -16,3 +16,6 @@ G_DECLARE_FINAL_TYPE (WmFindingHead, wm_finding_head, WM, FINDING_HEAD, GtkWidge
 GtkWidget *wm_finding_head_new (void);
 /* @story: show the severity after the work too */
 void wm_finding_head_show (WmFindingHead *self, WmCheck *check, gboolean story);
+/* Leaves the words of the severities to the glyphs and to screen readers: for a narrow
+ * list. */
+void wm_finding_head_set_brief (WmFindingHead *self);

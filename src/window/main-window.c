@@ -7,6 +7,7 @@
 #include <glib/gi18n.h>
 
 #include "window/action-table.h"
+#include "window/compare/pairer.h"
 #include "window/diary/diary-page.h"
 #include "window/moment-page.h"
 #include "window/moments.h"
@@ -428,6 +429,7 @@ wm_main_window_new (GtkApplication *application, WmSession *session)
   wm_piece_bar_set_room (self->piece_bar, self->room);
 
   g_signal_connect (session, "visit-changed", G_CALLBACK (on_visit_changed), self);
+  wm_pairer_of (self->session); /* photos of the shown piece are aligned from now on */
   g_signal_connect (session, "rows-changed", G_CALLBACK (on_rows_changed), self);
   g_signal_connect (session, "toast", G_CALLBACK (on_toast), self);
   g_signal_connect (session, "person-changed", G_CALLBACK (on_person_changed), self);

@@ -146,6 +146,10 @@ test_open (Fixture *f, gconstpointer unused)
   pair.pairing = add_pairing (f, 0, 0, WM_PAIRING_REFINED);
   g_assert_false (wm_pair_is_open (&pair, 2));
 
+  pair.pairing = add_pairing (f, 0, 0, WM_PAIRING_BY_PROGRAM);
+  wm_record_set_text (WM_RECORD (pair.pairing), "reason", WM_PAIRING_CONFIRMED);
+  g_assert_false (wm_pair_is_open (&pair, 2));
+
   wm_pairing_set_matrix (pair.pairing, shift);
   g_assert_true (wm_pairing_get_matrix (pair.pairing, m));
   g_assert_cmpmem (m, sizeof m, shift, sizeof shift);

@@ -32,11 +32,31 @@ points_to_view (WmCanvas *self, const WmMarkValue *value, GArray *points)
 static gboolean
 is_in_view (WmCanvas *self, const WmPoint *points, guint n_points)
 {
+  double left, right;
+
+  wm_canvas_get_part (self, &left, &right);
   for (guint i = 0; i < n_points; i++)
-    if (points[i].x >= 0 && points[i].y >= 0 && points[i].x <= self->view.view_width
+    if (points[i].x >= left && points[i].y >= 0 && points[i].x <= right
         && points[i].y <= self->view.view_height)
       return TRUE;
   return FALSE;
+}
+
+/* The parts of the view that are not this canvas's. */
+static void
+cover_other_part (WmCanvas *self, GArray *boxes)
+{
+  double left, right;
+  WmLayoutBox box = { 0, 0, 0, self->view.view_height };
+
+  wm_canvas_get_part (self, &left, &right);
+  box.width = left;
+  if (left > 0)
+    g_array_append_val (boxes, box);
+  box.x = right;
+  box.width = self->view.view_width - right;
+  if (box.width > 0)
+    g_array_append_val (boxes, box);
 }
 
 static GArray *
@@ -44,6 +64,7 @@ find_covers (WmCanvas *self)
 {
   GArray *boxes = g_array_new (FALSE, FALSE, sizeof (WmLayoutBox));
 
+  cover_other_part (self, boxes);
   for (guint i = 0; i < self->covers->len; i++)
     {
       GtkWidget *cover = g_ptr_array_index (self->covers, i);
@@ -235,6 +256,13 @@ wm_canvas_place_marks (WmCanvas *self)
       const WmPoint *own = &g_array_index (points, WmPoint, starts[i]);
       WmPoint disc = { own[0].x + item->shown.x, own[0].y + item->shown.y };
 
+      if (wm_canvas_has_part (self)
+          || !gtk_widget_get_child_visible (GTK_WIDGET (item->view)))
+        gtk_widget_set_child_visible (
+            GTK_WIDGET (item->view),
+            !wm_canvas_has_part (self)
+                || is_in_view (self, own,
+                               wm_mark_view_get_value (item->view)->points->len));
       place_view (self, item->view, own, disc, state_of (self, item));
     }
   place_draft (self);

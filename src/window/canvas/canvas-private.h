@@ -47,7 +47,9 @@ struct _WmCanvas
   WmViewTransform view;
   gboolean is_fit; /* shows all of the photo, or all of box, whatever its size */
   gboolean has_box;
-  double box[4]; /* photo px: x, y, width, height */
+  double box[4];                /* photo px: x, y, width, height */
+  double part_left, part_right; /* view px; NaN: to the edge */
+  gboolean is_glass;
 
   /* A zoom under way (canvas.c). */
   double zoom_from, zoom_to;
@@ -124,6 +126,9 @@ void wm_canvas_view_moved (WmCanvas *self);
 void wm_canvas_zoom_by (WmCanvas *self, double factor, WmPoint anchor, gboolean animated);
 void wm_canvas_zoom_to (WmCanvas *self, double zoom, WmPoint anchor, gboolean animated);
 void wm_canvas_fit (WmCanvas *self);
+gboolean wm_canvas_has_part (WmCanvas *self);
+/* The part of the view in use, from edge to edge unless one was set. */
+void wm_canvas_get_part (WmCanvas *self, double *left, double *right);
 void wm_canvas_place_loupe (WmCanvas *self);
 gboolean wm_canvas_is_animated (WmCanvas *self);
 WmPoint wm_canvas_anchor (WmCanvas *self);

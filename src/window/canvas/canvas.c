@@ -187,6 +187,56 @@ wm_canvas_fit (WmCanvas *self)
   wm_canvas_view_moved (self);
 }
 
+gboolean
+wm_canvas_is_fit (WmCanvas *self)
+{
+  return self->is_fit;
+}
+
+void
+wm_canvas_follow (WmCanvas *self, const WmViewTransform *view, gboolean is_fit)
+{
+  stop_zoom (self);
+  self->view.turns = view->turns;
+  self->view.zoom = view->zoom;
+  self->view.centre = view->centre;
+  self->is_fit = is_fit;
+  self->has_box = FALSE;
+  want_tiles (self);
+  wm_canvas_place_loupe (self);
+  gtk_widget_queue_allocate (GTK_WIDGET (self));
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+gboolean
+wm_canvas_has_part (WmCanvas *self)
+{
+  return !isnan (self->part_left) || !isnan (self->part_right);
+}
+
+void
+wm_canvas_get_part (WmCanvas *self, double *left, double *right)
+{
+  *left = isnan (self->part_left) ? 0 : self->part_left;
+  *right = isnan (self->part_right) ? self->view.view_width : self->part_right;
+}
+
+void
+wm_canvas_set_part (WmCanvas *self, double left, double right)
+{
+  self->part_left = left;
+  self->part_right = right;
+  gtk_widget_queue_allocate (GTK_WIDGET (self));
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+void
+wm_canvas_set_glass (WmCanvas *self, gboolean glass)
+{
+  self->is_glass = glass;
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
 /* ---- the photo ----------------------------------------------------------- */
 
 static void
@@ -338,12 +388,12 @@ wm_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   WmCanvas *self = WM_CANVAS (widget);
   gint64 began_us = g_get_monotonic_time ();
-  double took_ms;
+  double took_ms, left, right;
 
-  gtk_snapshot_push_clip (snapshot,
-                          &GRAPHENE_RECT_INIT (0, 0, gtk_widget_get_width (widget),
-                                               gtk_widget_get_height (widget)));
-  if (self->layer != NULL)
+  wm_canvas_get_part (self, &left, &right);
+  gtk_snapshot_push_clip (snapshot, &GRAPHENE_RECT_INIT (left, 0, MAX (right - left, 0),
+                                                         gtk_widget_get_height (widget)));
+  if (self->layer != NULL && !self->is_glass)
     wm_tile_layer_snapshot (self->layer, snapshot, &self->view, wm_canvas_scale (self));
   snapshot_marks (self, snapshot);
   gtk_widget_snapshot_child (widget, GTK_WIDGET (self->loupe), snapshot);
@@ -353,6 +403,16 @@ wm_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   self->times.n_frames++;
   self->times.total_ms += took_ms;
   self->times.longest_ms = MAX (self->times.longest_ms, took_ms);
+}
+
+/* The other part belongs to the canvas that lies under this one. */
+static gboolean
+wm_canvas_contains (GtkWidget *widget, double x, double y)
+{
+  double left, right;
+
+  wm_canvas_get_part (WM_CANVAS (widget), &left, &right);
+  return x >= left && x < right && y >= 0 && y < gtk_widget_get_height (widget);
 }
 
 static void
@@ -386,6 +446,7 @@ wm_canvas_class_init (WmCanvasClass *klass)
   widget_class->measure = wm_canvas_measure;
   widget_class->size_allocate = wm_canvas_size_allocate;
   widget_class->snapshot = wm_canvas_snapshot;
+  widget_class->contains = wm_canvas_contains;
   widget_class->focus = wm_canvas_move_focus;
 
   add_signal (WM_CANVAS_MARK_ADDED, "mark-added", 1, G_TYPE_POINTER, 0, 0);
@@ -407,6 +468,7 @@ wm_canvas_init (WmCanvas *self)
 {
   wm_view_transform_init (&self->view, 1, 1, 0);
   self->is_fit = TRUE;
+  self->part_left = self->part_right = NAN;
   wm_canvas_init_marks (self);
   self->loupe = wm_loupe_new ();
   gtk_widget_set_visible (GTK_WIDGET (self->loupe), FALSE);

@@ -69,6 +69,17 @@ void wm_canvas_show_box (WmCanvas *self, const double box[4]);
 void wm_canvas_add_cover (WmCanvas *self, GtkWidget *cover);
 
 const WmViewTransform *wm_canvas_get_view (WmCanvas *self);
+/* Looks at the same place, at the same zoom, turned alike; @is_fit: and goes on showing
+ * all of it. Tells nobody: for canvases that move together. */
+void wm_canvas_follow (WmCanvas *self, const WmViewTransform *view, gboolean is_fit);
+gboolean wm_canvas_is_fit (WmCanvas *self);
+
+/* Only this part of the view is drawn and takes the pointer, from @left to @right, view
+ * px; marks outside it are not shown and no disc is put there. NaN: all of it. */
+void wm_canvas_set_part (WmCanvas *self, double left, double right);
+/* Draws its marks and no photo: another widget shows that. */
+void wm_canvas_set_glass (WmCanvas *self, gboolean glass);
+
 /* Device px per photo px: 1 is true pixels. */
 double wm_canvas_get_pixel_zoom (WmCanvas *self);
 /* Whether a line or outline is begun and not ended. */

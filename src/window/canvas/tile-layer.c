@@ -6,6 +6,8 @@
 
 #include <math.h>
 
+#include "window/canvas/cut-texture.h"
+
 /* Textures kept: 128 tiles of 512 x 512 px hold 128 MB, two 4K screens full. The
  * pixels are shared with the photo room's own cache. */
 #define MAX_TEXTURES 128
@@ -20,7 +22,10 @@ struct _WmTileLayer
   WmTileStore *store;
   GCancellable *cancellable;
   WmPixels *preview_pixels;
-  GdkTexture *preview;
+  WmCutTexture preview; /* whole: NULL until it is there */
+  gboolean has_frame;
+  WmFrameMap frame;
+  WmPhotoFacts framed_facts;
   GHashTable *textures; /* tile key -> Tile */
   GHashTable *wanted;   /* set of tile keys asked for */
   guint64 tick;
@@ -29,7 +34,7 @@ struct _WmTileLayer
 
 typedef struct
 {
-  GdkTexture *texture;
+  WmCutTexture texture;
   guint64 used_at; /* tick of the last view that wanted it */
 } Tile;
 
@@ -58,7 +63,7 @@ tile_free (gpointer data)
 {
   Tile *tile = data;
 
-  g_object_unref (tile->texture);
+  wm_cut_texture_clear (&tile->texture);
   g_free (tile);
 }
 
@@ -69,44 +74,47 @@ tile_key (int level, int column, int row)
   return GUINT_TO_POINTER (1u + ((guint)level << 16 | (guint)row << 8 | (guint)column));
 }
 
-static GdkTexture *
-texture_from_pixels (WmPixels *pixels)
-{
-  g_autoptr (GBytes) bytes = wm_pixels_get_bytes (pixels);
-
-  return gdk_memory_texture_new (pixels->width, pixels->height,
-                                 GDK_MEMORY_B8G8R8A8_PREMULTIPLIED, bytes,
-                                 pixels->stride);
-}
-
 static Tile *
 take_tile (WmTileLayer *self, gpointer key, WmPixels *pixels)
 {
   Tile *tile = g_new0 (Tile, 1);
 
-  tile->texture = texture_from_pixels (pixels);
+  wm_cut_texture_init (&tile->texture, pixels);
   tile->used_at = self->tick;
   g_hash_table_replace (self->textures, key, tile);
   return tile;
+}
+
+/* The box of the photo that @view shows; FALSE when it can not be told. */
+static gboolean
+find_box (WmTileLayer *self, const WmViewTransform *view, double photo[4])
+{
+  double in_view[4] = { 0, 0, view->view_width, view->view_height };
+
+  if (self->has_frame)
+    return wm_frame_map_box_to_photo (&self->frame, view, photo);
+  wm_view_transform_box_to_photo (view, in_view, photo);
+  return TRUE;
 }
 
 /* Tiles of @level that @view shows; FALSE when the photo is out of sight. */
 static gboolean
 find_range (WmTileLayer *self, const WmViewTransform *view, int level, Range *out)
 {
-  double in_view[4] = { 0, 0, view->view_width, view->view_height }, photo[4];
-  double x2, y2, sx, sy;
+  const WmPhotoFacts *facts = wm_tile_store_get_facts (self->store);
+  double photo[4], x2, y2, sx, sy;
   int width, height;
 
-  wm_view_transform_box_to_photo (view, in_view, photo);
-  x2 = MIN (photo[0] + photo[2], view->photo_width);
-  y2 = MIN (photo[1] + photo[3], view->photo_height);
+  if (!find_box (self, view, photo))
+    return FALSE;
+  x2 = MIN (photo[0] + photo[2], facts->width);
+  y2 = MIN (photo[1] + photo[3], facts->height);
   if (x2 <= MAX (photo[0], 0) || y2 <= MAX (photo[1], 0))
     return FALSE;
 
   wm_tile_store_get_level_size (self->store, level, &width, &height);
-  sx = width / view->photo_width;
-  sy = height / view->photo_height;
+  sx = (double)width / facts->width;
+  sy = (double)height / facts->height;
   out->level = level;
   out->columns = (width + WM_TILE - 1) / WM_TILE;
   out->rows = (height + WM_TILE - 1) / WM_TILE;
@@ -120,7 +128,9 @@ find_range (WmTileLayer *self, const WmViewTransform *view, int level, Range *ou
 static int
 level_for (WmTileLayer *self, const WmViewTransform *view, double scale)
 {
-  return wm_tile_store_level_for_scale (self->store, view->zoom * scale);
+  double zoom = self->has_frame ? wm_frame_map_zoom (&self->frame, view) : view->zoom;
+
+  return wm_tile_store_level_for_scale (self->store, zoom * scale);
 }
 
 /* Drops the textures that were not wanted for longest. */
@@ -192,7 +202,7 @@ on_preview_ready (GObject *source, GAsyncResult *result, gpointer user_data)
       return;
     }
   self->preview_pixels = pixels;
-  self->preview = texture_from_pixels (pixels);
+  wm_cut_texture_init (&self->preview, pixels);
   g_signal_emit (self, signals[CHANGED], 0);
 }
 
@@ -255,7 +265,7 @@ is_asked_for (WmTileLayer *self, GHashTable *wanted)
 
 /* A tile in its place; edges on whole device pixels, so that neighbours meet. */
 static void
-place_texture (GtkSnapshot *snapshot, GdkTexture *texture, const WmViewTransform *view,
+place_upright (GtkSnapshot *snapshot, GdkTexture *texture, const WmViewTransform *view,
                const double photo[4], double scale)
 {
   double box[4], x1, y1, x2, y2;
@@ -290,9 +300,20 @@ place_texture (GtkSnapshot *snapshot, GdkTexture *texture, const WmViewTransform
 }
 
 static void
+place_texture (WmTileLayer *self, GtkSnapshot *snapshot, WmCutTexture *texture,
+               const WmViewTransform *view, const double photo[4], double scale)
+{
+  if (self->has_frame)
+    wm_cut_texture_snapshot (texture, snapshot, &self->frame, view, photo);
+  else
+    place_upright (snapshot, texture->whole, view, photo, scale);
+}
+
+static void
 place_level (WmTileLayer *self, GtkSnapshot *snapshot, const WmViewTransform *view,
              int level, double scale)
 {
+  const WmPhotoFacts *facts = wm_tile_store_get_facts (self->store);
   Range range;
   int width, height;
   double sx, sy;
@@ -300,8 +321,8 @@ place_level (WmTileLayer *self, GtkSnapshot *snapshot, const WmViewTransform *vi
   if (!find_range (self, view, level, &range))
     return;
   wm_tile_store_get_level_size (self->store, level, &width, &height);
-  sx = view->photo_width / width;
-  sy = view->photo_height / height;
+  sx = (double)facts->width / width;
+  sy = (double)facts->height / height;
 
   for (int row = range.first_row; row <= range.last_row; row++)
     for (int column = range.first_column; column <= range.last_column; column++)
@@ -312,7 +333,7 @@ place_level (WmTileLayer *self, GtkSnapshot *snapshot, const WmViewTransform *vi
                             MIN (WM_TILE, height - y) * sy };
 
         if (tile != NULL)
-          place_texture (snapshot, tile->texture, view, photo, scale);
+          place_texture (self, snapshot, &tile->texture, view, photo, scale);
       }
 }
 
@@ -325,7 +346,7 @@ wm_tile_layer_dispose (GObject *object)
   g_clear_pointer (&self->store, wm_tile_store_unref);
   g_clear_pointer (&self->textures, g_hash_table_unref);
   g_clear_pointer (&self->wanted, g_hash_table_unref);
-  g_clear_object (&self->preview);
+  wm_cut_texture_clear (&self->preview);
   g_clear_pointer (&self->preview_pixels, wm_pixels_unref);
   g_clear_object (&self->cancellable);
   G_OBJECT_CLASS (wm_tile_layer_parent_class)->dispose (object);
@@ -368,13 +389,31 @@ wm_tile_layer_new (const char *path, const char *sha256, const char *cache_dir,
 const WmPhotoFacts *
 wm_tile_layer_get_facts (WmTileLayer *self)
 {
-  return wm_tile_store_get_facts (self->store);
+  return self->has_frame ? &self->framed_facts : wm_tile_store_get_facts (self->store);
+}
+
+gboolean
+wm_tile_layer_set_frame (WmTileLayer *self, const double *matrix, double width,
+                         double height)
+{
+  if (matrix == NULL)
+    {
+      self->has_frame = FALSE;
+      return TRUE;
+    }
+  if (!wm_frame_map_init (&self->frame, matrix, width, height))
+    return FALSE;
+  self->framed_facts = *wm_tile_store_get_facts (self->store);
+  self->framed_facts.width = width;
+  self->framed_facts.height = height;
+  self->has_frame = TRUE;
+  return TRUE;
 }
 
 WmPixels *
 wm_tile_layer_get_preview (WmTileLayer *self)
 {
-  return self->preview_pixels;
+  return self->has_frame ? NULL : self->preview_pixels;
 }
 
 void
@@ -433,14 +472,16 @@ void
 wm_tile_layer_snapshot (WmTileLayer *self, GtkSnapshot *snapshot,
                         const WmViewTransform *view, double scale)
 {
+  const WmPhotoFacts *facts = wm_tile_store_get_facts (self->store);
+  double whole[4] = { 0, 0, facts->width, facts->height };
   int level = level_for (self, view, scale);
+  gboolean is_complete = wm_tile_layer_is_complete (self, view, scale);
 
-  if (!wm_tile_layer_is_complete (self, view, scale))
+  /* Tiles that lie aslant have soft edges: what shows through them is the photo, too. */
+  if (self->preview.whole != NULL && (!is_complete || self->has_frame))
+    place_texture (self, snapshot, &self->preview, view, whole, scale);
+  if (!is_complete)
     {
-      double whole[4] = { 0, 0, view->photo_width, view->photo_height };
-
-      if (self->preview != NULL)
-        place_texture (snapshot, self->preview, view, whole, scale);
       for (int coarser = wm_tile_store_get_levels (self->store) - 1; coarser > level;
            coarser--)
         place_level (self, snapshot, view, coarser, scale);

@@ -24,10 +24,24 @@ G_DECLARE_FINAL_TYPE (WmTileLayer, wm_tile_layer, WM, TILE_LAYER, GObject)
 WmTileLayer *wm_tile_layer_new (const char *path, const char *sha256,
                                 const char *cache_dir, GError **error);
 
+/**
+ * wm_tile_layer_set_frame:
+ * @matrix: (nullable): photo px to frame px, row by row; NULL: the photo is its own frame
+ * @width, @height: of the frame, px
+ *
+ * Lays the photo in the frame of another: views and facts are of that frame from now on.
+ * Nothing is made again, so it may change while something is dragged.
+ *
+ * Returns: FALSE, and nothing changed, when @matrix can not be inverted
+ */
+gboolean wm_tile_layer_set_frame (WmTileLayer *self, const double *matrix, double width,
+                                  double height);
+
+/* Those of the file; width and height are the frame's. */
 const WmPhotoFacts *wm_tile_layer_get_facts (WmTileLayer *self);
 
-/* (nullable) (transfer none): the whole photo at about WM_PREVIEW px, when it is ready.
- */
+/* (nullable) (transfer none): the whole photo at about WM_PREVIEW px, when it is ready;
+ * NULL for a photo that lies in another's frame. */
 WmPixels *wm_tile_layer_get_preview (WmTileLayer *self);
 
 /**

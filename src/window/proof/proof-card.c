@@ -19,6 +19,7 @@ struct _WmProofCard
 {
   GtkWidget parent_instance;
 
+  GtkWidget *head_button;
   WmFindingHead *head;
   WmSeverityChoice *choice;
   GtkBox *lines;
@@ -28,7 +29,16 @@ struct _WmProofCard
   WmSession *session;
   WmCheck *check; /* or NULL */
   guint n_proofs;
+  gboolean is_open, is_chosen;
 };
+
+enum
+{
+  CHOSEN,
+  N_SIGNALS
+};
+
+static guint signals[N_SIGNALS];
 
 G_DEFINE_FINAL_TYPE (WmProofCard, wm_proof_card, GTK_TYPE_WIDGET)
 
@@ -73,6 +83,12 @@ on_other_entered (WmFormField *field, const char *text, WmProofCard *self)
   wm_form_field_set_text (field, "");
   if (test[0] != '\0')
     add_proof (self, test);
+}
+
+static void
+on_head_clicked (GtkButton *button, WmProofCard *self)
+{
+  g_signal_emit (self, signals[CHOSEN], 0);
 }
 
 static void
@@ -150,6 +166,8 @@ show_line (GtkWidget *child, gpointer record, gpointer user_data)
   wm_proof_line_show (WM_PROOF_LINE (child), record);
 }
 
+static void show_open (WmProofCard *self);
+
 void
 wm_proof_card_show (WmProofCard *self, WmSession *session, WmCheck *check,
                     GPtrArray *proofs, GPtrArray *tests)
@@ -159,18 +177,55 @@ wm_proof_card_show (WmProofCard *self, WmSession *session, WmCheck *check,
   g_set_object (&self->session, session);
   g_set_object (&self->check, check);
   self->n_proofs = proofs->len;
-  gtk_widget_set_visible (GTK_WIDGET (self->head), check != NULL);
-  gtk_widget_set_visible (GTK_WIDGET (self->choice), check != NULL);
+  gtk_widget_set_visible (self->head_button, check != NULL);
   gtk_widget_set_sensitive (GTK_WIDGET (self->choice), can_write);
-  gtk_widget_set_visible (GTK_WIDGET (self->other), can_write);
   if (check != NULL)
     {
       wm_finding_head_show (self->head, check, TRUE);
+      gtk_accessible_update_property (
+          GTK_ACCESSIBLE (self->head_button), GTK_ACCESSIBLE_PROPERTY_LABEL,
+          wm_trade_text (check->fault != NULL ? check->fault : check->title), -1);
       wm_severity_choice_show (self->choice, check->after_severity,
                                wm_trade_text (check->fault));
     }
   wm_record_box_show (self->lines, proofs, make_line, show_line, self);
   show_usual (self, proofs, tests);
+  show_open (self);
+}
+
+/* Closed, a finding is one line; the tests of the whole piece are always open. */
+static void
+show_open (WmProofCard *self)
+{
+  gboolean open = self->is_open || self->check == NULL;
+  gboolean can_write = self->session != NULL && !wm_session_is_read_only (self->session);
+
+  gtk_widget_set_visible (GTK_WIDGET (self->choice), open && self->check != NULL);
+  gtk_widget_set_visible (GTK_WIDGET (self->lines), open);
+  gtk_widget_set_visible (
+      GTK_WIDGET (self->usual),
+      open && gtk_widget_get_first_child (GTK_WIDGET (self->usual)) != NULL);
+  gtk_widget_set_visible (GTK_WIDGET (self->other), open && can_write);
+  if (self->is_chosen)
+    gtk_widget_add_css_class (GTK_WIDGET (self), "open");
+  else
+    gtk_widget_remove_css_class (GTK_WIDGET (self), "open");
+  gtk_accessible_update_state (GTK_ACCESSIBLE (self->head_button),
+                               GTK_ACCESSIBLE_STATE_EXPANDED, self->is_open, -1);
+}
+
+void
+wm_proof_card_set_open (WmProofCard *self, gboolean chosen, gboolean open)
+{
+  self->is_chosen = chosen;
+  self->is_open = chosen && open;
+  show_open (self);
+}
+
+WmCheck *
+wm_proof_card_get_check (WmProofCard *self)
+{
+  return self->check;
 }
 
 void
@@ -208,18 +263,23 @@ wm_proof_card_class_init (WmProofCardClass *klass)
   g_type_ensure (WM_TYPE_FORM_FIELD);
   g_type_ensure (WM_TYPE_SEVERITY_CHOICE);
   gtk_widget_class_set_template_from_resource (widget_class, WM_UI "proof-card.ui");
+  gtk_widget_class_bind_template_child (widget_class, WmProofCard, head_button);
   gtk_widget_class_bind_template_child (widget_class, WmProofCard, head);
   gtk_widget_class_bind_template_child (widget_class, WmProofCard, choice);
   gtk_widget_class_bind_template_child (widget_class, WmProofCard, lines);
   gtk_widget_class_bind_template_child (widget_class, WmProofCard, usual);
   gtk_widget_class_bind_template_child (widget_class, WmProofCard, other);
   gtk_widget_class_bind_template_callback (widget_class, on_other_entered);
+  gtk_widget_class_bind_template_callback (widget_class, on_head_clicked);
+  signals[CHOSEN] = g_signal_new ("chosen", WM_TYPE_PROOF_CARD, G_SIGNAL_RUN_LAST, 0,
+                                  NULL, NULL, NULL, G_TYPE_NONE, 0);
 }
 
 static void
 wm_proof_card_init (WmProofCard *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  wm_finding_head_set_brief (self->head);
   g_signal_connect (self->choice, "chosen", G_CALLBACK (on_severity_chosen), self);
 }
 

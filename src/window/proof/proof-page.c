@@ -8,7 +8,9 @@
 
 #include "report/visit-data.h"
 #include "window/action-table.h"
-#include "window/columns.h"
+#include "window/compare/close-up-pair.h"
+#include "window/compare/compare-desk.h"
+#include "window/compare/meet-card.h"
 #include "window/proof/proof-card.h"
 #include "window/record-box.h"
 #include "window/resource.h"
@@ -19,6 +21,11 @@ struct _WmProofPage
 {
   GtkWidget parent_instance;
 
+  WmCompareDesk *desk;
+  GtkWidget *pane, *live_box;
+  WmCompareView *live;
+  WmCloseUpPair *close_ups;
+  WmMeetCard *meet;
   GtkLabel *count;
   GtkWidget *empty;
   GtkBox *cards;
@@ -27,7 +34,9 @@ struct _WmProofPage
   WmArrivalPhotos *photos;
 
   WmSession *session;
-  WmVisitData *data; /* during a showing only */
+  WmVisitData *data;
+  WmId open_id;         /* the finding that is looked at, or none */
+  gboolean is_unfolded; /* with its severity and tests */
 };
 
 static void page_iface_init (WmMomentPageInterface *iface);
@@ -105,10 +114,95 @@ list_tests_of_piece (WmTrade *trade, WmVisitData *data)
 /* ---- showing
  * --------------------------------------------------------------------------- */
 
+static const WmFinding *
+find_open (WmProofPage *self)
+{
+  for (guint i = 0; self->data != NULL && i < self->data->findings->len; i++)
+    {
+      WmFinding *finding = self->data->findings->pdata[i];
+
+      if (wm_id_equal (wm_record_get_id (WM_RECORD (finding->check)), &self->open_id))
+        return finding;
+    }
+  return NULL;
+}
+
+static void
+show_open (WmProofPage *self)
+{
+  for (GtkWidget *card = gtk_widget_get_first_child (GTK_WIDGET (self->cards));
+       card != NULL; card = gtk_widget_get_next_sibling (card))
+    {
+      WmCheck *check = wm_proof_card_get_check (WM_PROOF_CARD (card));
+
+      wm_proof_card_set_open (
+          WM_PROOF_CARD (card),
+          check != NULL
+              && wm_id_equal (wm_record_get_id (WM_RECORD (check)), &self->open_id),
+          self->is_unfolded);
+    }
+  if (self->data != NULL)
+    wm_close_up_pair_show (self->close_ups, self->session, self->data, find_open (self));
+}
+
+static void
+open_finding (WmProofPage *self, const WmId *id)
+{
+  self->open_id = *id;
+  show_open (self);
+}
+
+/* A click unfolds it, another one folds it again. */
+static void
+on_card_chosen (WmProofCard *card, WmProofPage *self)
+{
+  const WmId id = *wm_record_get_id (WM_RECORD (wm_proof_card_get_check (card)));
+
+  self->is_unfolded = !wm_id_equal (&id, &self->open_id) || !self->is_unfolded;
+  open_finding (self, &id);
+  wm_compare_desk_choose (self->desk, &id);
+}
+
+static void
+on_finding_chosen (WmCompareDesk *desk, WmId *id, WmProofPage *self)
+{
+  open_finding (self, id);
+  wm_compare_desk_choose (self->desk, id);
+}
+
+/* The small picture beside the points, made again when they have moved. */
+static void
+show_live (WmProofPage *self, const WmMeeting *meeting)
+{
+  WmTileLayer *before = NULL, *after = NULL;
+  int turns = 0;
+  gboolean shown = meeting->is_by_hand_now && meeting->is_aligned
+                   && wm_compare_desk_get_live (self->desk, &before, &after, &turns);
+
+  gtk_widget_set_visible (self->live_box, shown);
+  wm_compare_view_set_layers (self->live, before, turns, after, turns);
+  g_clear_object (&before);
+  g_clear_object (&after);
+}
+
+static void
+on_desk_changed (WmCompareDesk *desk, WmProofPage *self)
+{
+  WmMeeting meeting;
+
+  wm_compare_desk_get_meeting (desk, &meeting);
+  wm_meet_card_show (self->meet, &meeting);
+  if (meeting.state != WM_PAIRER_AT_WORK)
+    show_live (self, &meeting);
+}
+
 static GtkWidget *
 make_card (gpointer record, gpointer user_data)
 {
-  return wm_proof_card_new ();
+  GtkWidget *card = wm_proof_card_new ();
+
+  g_signal_connect (card, "chosen", G_CALLBACK (on_card_chosen), user_data);
+  return card;
 }
 
 static void
@@ -169,6 +263,7 @@ show_visit (WmMomentPage *page, WmSession *session)
   const WmId *visit_id = wm_session_get_visit_id (session);
   g_autoptr (WmVisitData) data = NULL;
   g_autofree char *count = NULL;
+  gboolean is_new;
   guint n_photos;
 
   g_set_object (&self->session, session);
@@ -181,10 +276,32 @@ show_visit (WmMomentPage *page, WmSession *session)
   if (data == NULL)
     return;
 
-  self->data = data;
+  g_clear_pointer (&self->data, wm_visit_data_unref);
+  self->data = wm_visit_data_ref (data);
   show_findings (self, data);
   show_final (self, data);
-  self->data = NULL;
+  is_new = find_open (self) == NULL;
+  if (is_new)
+    self->open_id = data->findings->len > 0 ? *wm_record_get_id (
+                        WM_RECORD (((WmFinding *)data->findings->pdata[0])->check))
+                                            : WM_ID_NONE;
+  wm_compare_desk_show (self->desk, session, data);
+  if (is_new)
+    wm_compare_desk_choose (self->desk, &self->open_id);
+  show_open (self);
+}
+
+static void
+set_room (WmMomentPage *page, WmRoom room)
+{
+  WmProofPage *self = WM_PROOF_PAGE (page);
+
+  /* Look book, section 5. */
+  gtk_widget_set_size_request (self->pane,
+                               room == WM_ROOM_NARROW ? 348
+                               : room == WM_ROOM_WIDE ? 460
+                                                      : 384,
+                               -1);
 }
 
 static void
@@ -202,6 +319,7 @@ static void
 page_iface_init (WmMomentPageInterface *iface)
 {
   iface->show_visit = show_visit;
+  iface->set_room = set_room;
   iface->leave = leave;
 }
 
@@ -227,6 +345,7 @@ wm_proof_page_dispose (GObject *object)
 
   wm_template_dispose (GTK_WIDGET (self), WM_TYPE_PROOF_PAGE);
   g_clear_object (&self->session);
+  g_clear_pointer (&self->data, wm_visit_data_unref);
 
   G_OBJECT_CLASS (wm_proof_page_parent_class)->dispose (object);
 }
@@ -239,9 +358,18 @@ wm_proof_page_class_init (WmProofPageClass *klass)
   G_OBJECT_CLASS (klass)->dispose = wm_proof_page_dispose;
 
   g_type_ensure (WM_TYPE_ARRIVAL_PHOTOS);
-  g_type_ensure (WM_TYPE_COLUMNS);
+  g_type_ensure (WM_TYPE_CLOSE_UP_PAIR);
+  g_type_ensure (WM_TYPE_COMPARE_DESK);
+  g_type_ensure (WM_TYPE_COMPARE_VIEW);
+  g_type_ensure (WM_TYPE_MEET_CARD);
   g_type_ensure (WM_TYPE_PROOF_CARD);
   gtk_widget_class_set_template_from_resource (widget_class, WM_UI "proof-page.ui");
+  gtk_widget_class_bind_template_child (widget_class, WmProofPage, desk);
+  gtk_widget_class_bind_template_child (widget_class, WmProofPage, pane);
+  gtk_widget_class_bind_template_child (widget_class, WmProofPage, live_box);
+  gtk_widget_class_bind_template_child (widget_class, WmProofPage, live);
+  gtk_widget_class_bind_template_child (widget_class, WmProofPage, close_ups);
+  gtk_widget_class_bind_template_child (widget_class, WmProofPage, meet);
   gtk_widget_class_bind_template_child (widget_class, WmProofPage, count);
   gtk_widget_class_bind_template_child (widget_class, WmProofPage, empty);
   gtk_widget_class_bind_template_child (widget_class, WmProofPage, cards);
@@ -259,4 +387,8 @@ wm_proof_page_init (WmProofPage *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
   wm_action_add_keys (GTK_WIDGET (self), WM_PLACE_PROOF);
+  wm_action_add_keys (GTK_WIDGET (self), WM_PLACE_COMPARE);
+  wm_compare_desk_lend_actions (self->desk, GTK_WIDGET (self));
+  g_signal_connect (self->desk, "changed", G_CALLBACK (on_desk_changed), self);
+  g_signal_connect (self->desk, "finding-chosen", G_CALLBACK (on_finding_chosen), self);
 }
