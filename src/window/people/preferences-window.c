@@ -12,6 +12,7 @@
 #include "window/action-table.h"
 #include "window/form/form-choice.h"
 #include "window/form/form-field.h"
+#include "window/people/check-months.h"
 #include "window/people/worker-row.h"
 #include "window/people/workers.h"
 #include "window/resource.h"
@@ -249,6 +250,8 @@ wm_preferences_window_new (GtkWindow *parent, WmSession *session)
   g_signal_connect (session, "toast", G_CALLBACK (on_toast), self);
   show_settings (self);
   show_people (self);
+  adw_preferences_window_add (ADW_PREFERENCES_WINDOW (self),
+                              wm_check_months_page_new (session));
 
   return self;
 }
