@@ -188,6 +188,17 @@ wm_archive_search (WmArchive *self, const char *words, WmPieces which, const cha
 /* How many there are in all. */
 gint64 wm_archive_count (WmArchive *self, WmPieces which, const char *due_by);
 
+/**
+ * wm_archive_count_answers:
+ * @item: of the checklist
+ * @out_seen: answers from sound to do not wear, over all visits of all pieces
+ * @out_failed: of these, repair and do not wear
+ *
+ * Reads every check: not for every key stroke. Returns: FALSE with the error set
+ */
+gboolean wm_archive_count_answers (WmArchive *self, const char *item, gint64 *out_seen,
+                                   gint64 *out_failed, GError **error);
+
 /* ---- history ------------------------------------------------------------ */
 
 typedef struct

@@ -94,6 +94,10 @@ static const WmActionRow table[] = {
 
   { "win.scale-sheet", N_ ("Scale sheet to print"), "<Control><Alt>p", WM_GROUP_PAPERS,
     WM_PLACE_WINDOW, WM_MENU_PAPERS },
+  { "win.reckon", N_ ("At the bench: reckon"), "F7", WM_GROUP_PIECES, WM_PLACE_WINDOW,
+    WM_MENU_EDIT },
+  { "reckon.to-note", N_ ("Put what was reckoned into the note"), "<Control>Return",
+    WM_GROUP_PIECES, WM_PLACE_RECKON, WM_MENU_NONE },
   { "win.wear", N_ ("Wear over the years"), "F6", WM_GROUP_PIECES, WM_PLACE_WINDOW,
     WM_MENU_EDIT },
 
@@ -281,7 +285,7 @@ wm_action_places_meet (guint a, guint b)
   guint proof = WM_PLACE_PROOF | WM_PLACE_COMPARE | WM_PLACE_CANVAS;
 
   /* The main window's actions are not those of the settings' own window. */
-  if (((a ^ b) & WM_PLACE_SETTINGS) != 0)
+  if (((a ^ b) & (WM_PLACE_SETTINGS | WM_PLACE_RECKON)) != 0)
     return FALSE;
   if (((a | b) & WM_PLACE_WINDOW) != 0)
     return TRUE;

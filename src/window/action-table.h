@@ -27,6 +27,7 @@ typedef enum
   WM_PLACE_HAND_BACK = 1 << 9,
   WM_PLACE_SETTINGS = 1 << 11, /* preferences: its own window */
   WM_PLACE_SEAM = 1 << 12,     /* the handle of the seam has the focus */
+  WM_PLACE_RECKON = 1 << 13,   /* computations: their own window */
   WM_PLACE_CANVAS = 1 << 10    /* a photo or one of its marks has the focus */
 } WmActionPlace;
 

@@ -8,6 +8,7 @@
 #include "window/form/form-field.h"
 #include "window/hand-back/report-actions.h"
 #include "window/history-window.h"
+#include "window/reckon/reckon-window.h"
 #include "window/scale-sheet-print.h"
 #include "window/take-in/take-in-edits.h"
 #include "window/wear/wear-window.h"
@@ -137,6 +138,12 @@ on_wear (GSimpleAction *action, GVariant *parameter, gpointer window)
 }
 
 static void
+on_reckon (GSimpleAction *action, GVariant *parameter, gpointer window)
+{
+  wm_reckon_window_open (GTK_WINDOW (window), get_session (window));
+}
+
+static void
 on_scale_sheet (GSimpleAction *action, GVariant *parameter, gpointer window)
 {
   wm_scale_sheet_print (GTK_WINDOW (window), get_session (window));
@@ -145,6 +152,7 @@ on_scale_sheet (GSimpleAction *action, GVariant *parameter, gpointer window)
 static const GActionEntry entries[] = {
   { "history", on_history },
   { "wear", on_wear },
+  { "reckon", on_reckon },
   { "scale-sheet", on_scale_sheet },
   { "menu", on_menu },
   { "now-working", on_now_working },
