@@ -42,9 +42,10 @@ def start(argv):
             capture_output=True, text=True).stdout.strip()
     window = found.split()[-1]
     while True:
+        picture = subprocess.run(["import", "-window", window, "xwd:-"], capture_output=True)
         colours = subprocess.run(
-            ["import", "-window", window, "-resize", "64x64!", "-unique-colors",
-             "-format", "%w", "info:"], capture_output=True, text=True).stdout.strip()
+            ["convert", "xwd:-", "-resize", "64x64!", "-unique-colors", "-format", "%w",
+             "info:"], input=picture.stdout, capture_output=True).stdout.decode().strip()
         if colours.isdigit() and int(colours) > 2:
             break
     wall = time.monotonic() - begun
