@@ -70,6 +70,8 @@ void
 wm_finding_head_set_brief (WmFindingHead *self)
 {
   gtk_widget_set_visible (GTK_WIDGET (self->word), FALSE);
+  gtk_label_set_wrap (self->second, FALSE);
+  gtk_label_set_ellipsize (self->second, PANGO_ELLIPSIZE_END);
 }
 
 static void
@@ -99,6 +101,7 @@ wm_finding_head_show (WmFindingHead *self, WmCheck *check, gboolean story)
   gtk_widget_set_visible (self->arrow, story);
   gtk_widget_set_visible (GTK_WIDGET (self->after_glyph), story);
   gtk_label_set_label (self->second, second == NULL ? "" : second);
+  gtk_widget_set_tooltip_text (GTK_WIDGET (self->second), second);
   gtk_widget_set_visible (GTK_WIDGET (self->second), second != NULL);
   show_words (self, check, story);
 }

@@ -326,8 +326,11 @@ wm_canvas_measure (GtkWidget *widget, GtkOrientation orientation, int for_size,
                    int *minimum, int *natural, int *minimum_baseline,
                    int *natural_baseline)
 {
-  /* Room for the marking bar and one photo of use; the rest is what is left. */
+  /* Room for the marking bar and one photo of use; the rest is what is left. A picture
+   * only needs to be seen. */
   *minimum = orientation == GTK_ORIENTATION_HORIZONTAL ? 240 : 160;
+  if (WM_CANVAS (widget)->mode == WM_CANVAS_STILL)
+    *minimum /= 2;
   *natural = orientation == GTK_ORIENTATION_HORIZONTAL ? 900 : 600;
 }
 

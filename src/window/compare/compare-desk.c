@@ -389,6 +389,8 @@ on_mode_changed (WmCompareView *view, WmCompareDesk *self)
   if (mode != WM_COMPARE_POINTS)
     self->wanted_mode = mode;
   self->wants_points = mode == WM_COMPARE_POINTS;
+  if (self->by_hand)
+    wm_desk_set_loupe (self, self->wants_points);
   wm_desk_show (self);
 }
 

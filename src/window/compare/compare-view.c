@@ -247,7 +247,7 @@ wm_compare_view_measure (GtkWidget *widget, GtkOrientation orientation, int for_
   for (guint i = 0; i < G_N_ELEMENTS (children); i++)
     gtk_widget_measure (children[i], orientation, -1, NULL, NULL, NULL, NULL);
   /* Two photos of use, and the bar of the modes below. */
-  *minimum = orientation == GTK_ORIENTATION_HORIZONTAL ? 480 : 240;
+  *minimum = orientation == GTK_ORIENTATION_HORIZONTAL ? 240 : 200;
   *natural = orientation == GTK_ORIENTATION_HORIZONTAL ? 1000 : 600;
 }
 

@@ -13,6 +13,14 @@
 #include "record/points.h"
 #include "window/compare/desk-private.h"
 
+void
+wm_desk_set_loupe (WmCompareDesk *self, gboolean on)
+{
+  g_action_group_change_action_state (
+      wm_canvas_get_actions (wm_compare_view_get_before (self->view)), "loupe",
+      g_variant_new_boolean (on));
+}
+
 /* ---- what they make -----------------------------------------------------------------
  */
 
@@ -152,9 +160,7 @@ wm_desk_begin_points (WmCompareDesk *self)
   g_array_set_size (self->points[0], 0);
   g_array_set_size (self->points[1], 0);
   take_kept_points (self, pair->pairing);
-  g_action_group_change_action_state (
-      wm_canvas_get_actions (wm_compare_view_get_before (self->view)), "loupe",
-      g_variant_new_boolean (TRUE));
+  wm_desk_set_loupe (self, TRUE);
   show_changed (self);
   gtk_widget_grab_focus (GTK_WIDGET (wm_compare_view_get_before (self->view)));
 }
@@ -164,9 +170,7 @@ wm_desk_end_points (WmCompareDesk *self)
 {
   self->by_hand = self->has_live = self->is_refining = self->is_refined = FALSE;
   wm_desk_note (self, NULL);
-  g_action_group_change_action_state (
-      wm_canvas_get_actions (wm_compare_view_get_before (self->view)), "loupe",
-      g_variant_new_boolean (FALSE));
+  wm_desk_set_loupe (self, FALSE);
 }
 
 /* ---- refining
@@ -184,6 +188,7 @@ take_answer (WmCompareDesk *self, const WmAlignment *answer)
   self->live_fit_px = answer->residual_px;
   self->is_refined = TRUE;
   self->wants_points = FALSE;
+  wm_desk_set_loupe (self, FALSE);
   wm_desk_note (self, _ ("The program found a better fit near your points. Look at the "
                          "seam; moving a point takes it back."));
 }

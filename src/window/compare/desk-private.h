@@ -81,6 +81,7 @@ void wm_desk_carry (WmCompareDesk *self);
 guint wm_desk_count_waiting (WmCompareDesk *self);
 
 /* desk-points.c */
+void wm_desk_set_loupe (WmCompareDesk *self, gboolean on);
 void wm_desk_begin_points (WmCompareDesk *self);
 void wm_desk_end_points (WmCompareDesk *self);
 void wm_desk_show_points (WmCompareDesk *self);

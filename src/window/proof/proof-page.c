@@ -22,7 +22,7 @@ struct _WmProofPage
   GtkWidget parent_instance;
 
   WmCompareDesk *desk;
-  GtkWidget *pane, *live_box;
+  GtkWidget *pane, *findings_box, *live_box;
   WmCompareView *live;
   WmCloseUpPair *close_ups;
   WmMeetCard *meet;
@@ -192,6 +192,8 @@ on_desk_changed (WmCompareDesk *desk, WmProofPage *self)
 
   wm_compare_desk_get_meeting (desk, &meeting);
   wm_meet_card_show (self->meet, &meeting);
+  /* While points are placed only they count: what they make comes first. */
+  gtk_widget_set_visible (self->findings_box, !meeting.is_by_hand_now);
   if (meeting.state != WM_PAIRER_AT_WORK)
     show_live (self, &meeting);
 }
@@ -366,6 +368,7 @@ wm_proof_page_class_init (WmProofPageClass *klass)
   gtk_widget_class_set_template_from_resource (widget_class, WM_UI "proof-page.ui");
   gtk_widget_class_bind_template_child (widget_class, WmProofPage, desk);
   gtk_widget_class_bind_template_child (widget_class, WmProofPage, pane);
+  gtk_widget_class_bind_template_child (widget_class, WmProofPage, findings_box);
   gtk_widget_class_bind_template_child (widget_class, WmProofPage, live_box);
   gtk_widget_class_bind_template_child (widget_class, WmProofPage, live);
   gtk_widget_class_bind_template_child (widget_class, WmProofPage, close_ups);
