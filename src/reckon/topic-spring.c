@@ -51,7 +51,7 @@ static const WmTopicOutput tongue_outputs[] = {
   [SAYS] = { "says", "word", N_ ("in words"), 0 },
   [ANNEALED_FORCE] = { "annealed_force", "N", N_ ("annealed: force at full press"), 0 },
   [ANNEALED_SET] = { "annealed_set", "mm", N_ ("annealed: permanent set"), 0 },
-  [ANNEALED_SAYS] = { "annealed_says", "word", N_ ("annealed: in words"), 0 },
+  [ANNEALED_SAYS] = { "annealed_says", "word", N_ ("annealed by soldering"), 0 },
 };
 
 static const char *

@@ -68,11 +68,15 @@ wm_reckon_sentence (const WmTopicAnswer *answer, const WmTopicItem *item)
   g_autofree char *word = word_text (answer, item->word);
   g_autofree char *large = wm_reckon_capital (word);
   gboolean is_whole = g_str_has_suffix (word, ".");
+  /* A second case of the same question says which it is. */
+  gboolean is_second = g_str_has_prefix (item->output->name, "annealed");
   g_autofree char *name = NULL;
 
-  if (is_whole || g_str_equal (item->output->name, "says"))
+  if (!is_second && (is_whole || g_str_equal (item->output->text, "in words")))
     return g_strconcat (large, is_whole ? "" : ".", NULL);
   name = wm_reckon_capital (_ (item->output->text));
+  if (is_whole)
+    return g_strdup_printf ("%s: %s", name, word);
   /* Translators: what, and the word for it: "Severity: repair." */
   return g_strdup_printf (_ ("%s: %s."), name, word);
 }

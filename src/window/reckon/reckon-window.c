@@ -8,6 +8,7 @@
 
 #include "trade/trade.h"
 #include "window/action-table.h"
+#include "window/escape.h"
 #include "window/reckon/reckon-form.h"
 #include "window/wear/wear-list.h"
 
@@ -120,8 +121,11 @@ to_note_action (GtkWidget *widget, const char *name, GVariant *unused)
                          wm_record_get_id (WM_RECORD (check)), NULL);
   if (copy == NULL)
     return;
-  joined =
-      copy->note != NULL ? g_strdup_printf ("%s %s", copy->note, note) : g_strdup (note);
+  /* A sentence of its own behind what is there. */
+  joined = copy->note == NULL
+               ? g_strdup (note)
+               : g_strdup_printf ("%s%s %s", copy->note,
+                                  g_str_has_suffix (copy->note, ".") ? "" : ".", note);
   wm_session_change (self->session, N_ ("Reckoned, into the note"), copy, "note", joined,
                      NULL);
   adw_toast_overlay_add_toast (self->toasts, adw_toast_new (_ ("Put into the note.")));
@@ -256,6 +260,13 @@ wm_reckon_window_dispose (GObject *object)
 {
   WmReckonWindow *self = WM_RECKON_WINDOW (object);
 
+  /* Lists tell of another choice while they go. */
+  if (self->session != NULL)
+    {
+      g_signal_handlers_disconnect_by_data (self->topics, self);
+      g_signal_handlers_disconnect_by_data (self->checks, self);
+      g_signal_handlers_disconnect_by_data (self->form, self);
+    }
   g_clear_object (&self->session);
   g_clear_pointer (&self->all_checks, g_ptr_array_unref);
 
@@ -268,8 +279,6 @@ wm_reckon_window_class_init (WmReckonWindowClass *klass)
   G_OBJECT_CLASS (klass)->dispose = wm_reckon_window_dispose;
   gtk_widget_class_install_action (GTK_WIDGET_CLASS (klass), "reckon.to-note", NULL,
                                    to_note_action);
-  gtk_widget_class_add_binding_action (GTK_WIDGET_CLASS (klass), GDK_KEY_Escape, 0,
-                                       "window.close", NULL);
 }
 
 static void
@@ -290,6 +299,7 @@ wm_reckon_window_init (WmReckonWindow *self)
   gtk_box_append (GTK_BOX (all), GTK_WIDGET (self->toasts));
   adw_window_set_content (ADW_WINDOW (self), all);
   wm_action_add_keys (GTK_WIDGET (self), WM_PLACE_RECKON);
+  wm_close_on_escape (GTK_WIDGET (self));
 }
 
 void

@@ -7,22 +7,10 @@
 #include <adwaita.h>
 #include <glib/gi18n.h>
 
+#include "window/escape.h"
 #include "window/wear/wear-list.h"
 
 #define PLOT_HEIGHT 220
-
-/* Escape closes it, as it does a dialog. */
-static void
-add_escape (GtkWidget *window)
-{
-  GtkEventController *keys = gtk_shortcut_controller_new ();
-
-  gtk_shortcut_controller_add_shortcut (
-      GTK_SHORTCUT_CONTROLLER (keys),
-      gtk_shortcut_new (gtk_keyval_trigger_new (GDK_KEY_Escape, 0),
-                        gtk_named_action_new ("window.close")));
-  gtk_widget_add_controller (window, keys);
-}
 
 static GtkWidget *
 make_content (const WmOutlook *outlook, WmTrade *trade)
@@ -70,6 +58,6 @@ wm_wear_window_open (GtkWindow *parent, WmSession *session)
   gtk_box_append (GTK_BOX (all), adw_header_bar_new ());
   gtk_box_append (GTK_BOX (all), make_content (outlook, trade));
   adw_window_set_content (ADW_WINDOW (window), all);
-  add_escape (window);
+  wm_close_on_escape (window);
   gtk_window_present (GTK_WINDOW (window));
 }
