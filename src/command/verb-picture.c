@@ -1,5 +1,7 @@
 /* verb-picture.c: picture NUMBER --photo N -o FILE.png: a photo with its marks
  *
+ * With --finding N in place of --photo: the finding's place before and after.
+ *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
 #include <glib/gi18n.h>
@@ -11,6 +13,7 @@
 #include "photo/mark-look.h"
 #include "photo/png-write.h"
 #include "record/points.h"
+#include "report/close-up-picture.h"
 
 /* A photo with everything that its picture shows. */
 typedef struct
@@ -213,9 +216,63 @@ choose_photo (WmCall *call, WmArchive *archive, WmPiece *piece, WmVisit *visit,
   return NULL;
 }
 
+/* ---- a finding before and after ------------------------------------------------ */
+
+static const WmFinding *
+choose_finding (WmCall *call, WmVisitData *data, const char *nth, WmExit *out_exit)
+{
+  guint64 number;
+
+  if (!g_ascii_string_to_unsigned (nth, 10, 1, G_MAXUINT32, &number, NULL))
+    {
+      *out_exit = wm_call_misused (
+          call, _ ("say which finding with --finding N, the number on its mark"));
+      return NULL;
+    }
+  for (guint i = 0; i < data->findings->len; i++)
+    {
+      const WmFinding *finding = data->findings->pdata[i];
+
+      if (finding->check->number == (gint64)number)
+        return finding;
+    }
+  *out_exit =
+      wm_call_fail (call, _ ("This visit of %s has no finding %u. Nothing was written."),
+                    data->piece->number, (guint)number);
+  return NULL;
+}
+
+static WmExit
+write_finding (WmCall *call, WmArchive *archive, WmVisit *visit, const char *nth,
+               const char *dest)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (WmVisitData) data = wm_visit_data_load (
+      archive, wm_call_get_trade (call), wm_record_get_id (WM_RECORD (visit)), &error);
+  g_autoptr (WmLanguage) language = NULL;
+  const WmFinding *finding;
+  WmExit exit = WM_EXIT_FAILED;
+
+  if (data == NULL)
+    return wm_call_fail_with (call, error);
+  finding = choose_finding (call, data, nth, &exit);
+  if (finding == NULL)
+    return exit;
+  language = wm_language_new (data->owner != NULL ? data->owner->language : NULL);
+  if (wm_close_up_picture_write (data, finding, language, dest, &error))
+    return WM_EXIT_DONE;
+  if (g_error_matches (error, G_IO_ERROR, G_IO_ERROR_NOT_FOUND))
+    return wm_call_fail (call,
+                         _ ("Finding %s of %s is not marked on any photo. Nothing was "
+                            "written."),
+                         nth, data->piece->number);
+  return wm_call_fail_with (call, error);
+}
+
 static WmExit
 run (WmCall *call)
 {
+  const char *finding = wm_call_get_option (call, "finding");
   const char *dest = wm_call_get_option (call, "output");
   g_autoptr (WmArchive) archive = NULL;
   g_autoptr (WmPiece) piece = NULL;
@@ -227,12 +284,16 @@ run (WmCall *call)
 
   if (dest == NULL)
     return wm_call_misused (call, _ ("say where to with -o FILE.png"));
+  if (finding != NULL && wm_call_get_option (call, "photo") != NULL)
+    return wm_call_misused (call, _ ("--photo or --finding, not both"));
   archive = wm_call_look_at_archive (call);
   if (archive != NULL)
     piece = wm_call_find_piece (call, archive, wm_call_get_operand (call, 0));
   if (piece == NULL)
     return WM_EXIT_FAILED;
   visit = wm_call_choose_visit (call, archive, piece, &exit);
+  if (visit != NULL && finding != NULL)
+    return write_finding (call, archive, visit, finding, dest);
   if (visit != NULL)
     photo = choose_photo (call, archive, piece, visit, &exit);
   if (photo == NULL)
@@ -248,6 +309,7 @@ run (WmCall *call)
 
 static const WmVerbOption verb_options[] = {
   { "photo", 0, N_ ("N"), N_ ("which photo of the visit, in the order of “show”") },
+  { "finding", 0, N_ ("N"), N_ ("a finding's place before and after; N as on its mark") },
   { "output", 'o', N_ ("FILE.png"), N_ ("where to") },
   WM_VISIT_OPTION,
   { NULL },

@@ -411,6 +411,67 @@ test_picture (Fixture *f, gconstpointer unused)
   assert_code (&beyond, 1);
 }
 
+/* The place of a finding, before only: one close-up, and the size of a pixel. */
+static void
+test_picture_finding (Fixture *f, gconstpointer unused)
+{
+  g_autoptr (WmPiece) piece = fixture_add_piece (f, "2026-0151-Q", "Ring");
+  g_autoptr (WmVisit) visit = fixture_add_visit (f, piece, 1000);
+  g_autoptr (WmCheck) check = fixture_add_check (f, visit, "Worn claw", 3);
+  g_autoptr (WmCheck) unmarked = fixture_add_check (f, visit, "Thin shank", 2);
+  g_autoptr (WmPhoto) photo = wm_photo_new ();
+  g_autoptr (WmMark) mark = NULL;
+  g_autofree char *path = write_jpeg (f, "ring.jpg", 800, 600);
+  g_autofree char *png = fixture_path (f, "finding.png");
+  g_autofree char *sha256 = NULL;
+  g_autofree char *facts = NULL;
+  g_auto (Run) run = { 0 };
+  g_auto (Run) no_such = { 0 };
+  g_auto (Run) nowhere = { 0 };
+  g_auto (Run) both = { 0 };
+  g_auto (Run) no_number = { 0 };
+  gint64 byte_size = 0;
+  const char *argv[] = { "pngcheck", "-t7v", png, NULL };
+
+  wm_archive_store_photo (f->archive, path, "jpeg", NULL, &sha256, &byte_size, NULL);
+  g_object_set (photo, "visit-id", fixture_id (visit), "moment", WM_PHOTO_BEFORE,
+                "sha256", sha256, "format", "jpeg", "width", (gint64)800, "height",
+                (gint64)600, "scale-x1", 100.0, "scale-y1", 100.0, "scale-x2", 500.0,
+                "scale-y2", 100.0, "scale-mm", 20.0, NULL);
+  fixture_put (f, "Photo", fixture_id (piece), photo);
+  g_object_set (check, "number", (gint64)7, NULL);
+  fixture_put (f, "Number", fixture_id (piece), check);
+  g_object_set (unmarked, "number", (gint64)8, NULL);
+  fixture_put (f, "Number", fixture_id (piece), unmarked);
+  mark = fixture_add_mark (f, photo, check);
+  g_clear_object (&f->archive);
+
+  no_such = call (f, "picture", "2026-0151-Q", "--finding", "3", "-o", png, NULL);
+  assert_code (&no_such, 1);
+  nowhere = call (f, "picture", "2026-0151-Q", "--finding", "8", "-o", png, NULL);
+  assert_code (&nowhere, 1);
+  g_assert_false (g_file_test (png, G_FILE_TEST_EXISTS));
+  both = call (f, "picture", "2026-0151-Q", "--finding", "7", "--photo", "1", "-o", png,
+               NULL);
+  assert_code (&both, 2);
+  no_number = call (f, "picture", "2026-0151-Q", "--finding", "x", "-o", png, NULL);
+  assert_code (&no_number, 2);
+
+  run = call (f, "picture", "2026-0151-Q", "--finding", "7", "-o", png, NULL);
+  assert_code (&run, 0);
+  if (!g_spawn_sync (NULL, (char **)argv, NULL, G_SPAWN_SEARCH_PATH, NULL, NULL, &facts,
+                     NULL, NULL, NULL))
+    {
+      g_test_skip ("pngcheck is not installed");
+      return;
+    }
+  /* 12 true mm (240 px of 20 px a mm) fill the box of 85 mm at 12 px a mm: 85 px a true
+   * mm, 85000 a metre. Twice 85 mm, 4 between, 5 at each edge: 184 mm, 2208 px. */
+  g_assert_nonnull (strstr (facts, "2208 x"));
+  g_assert_nonnull (strstr (facts, "85000x85000 pixels/meter"));
+  g_assert_nonnull (strstr (facts, "2026-0151-Q"));
+}
+
 /* ---- sample ------------------------------------------------------------- */
 
 static const char pieces_json[] =
@@ -580,6 +641,7 @@ main (int argc, char *argv[])
   fixture_add ("/command/photo", test_photo);
   fixture_add ("/command/original-is-spared", test_original_is_spared);
   fixture_add ("/command/picture", test_picture);
+  fixture_add ("/command/picture/finding", test_picture_finding);
   g_test_add_func ("/command/align", test_align);
   fixture_add ("/command/sample/whole", test_sample);
   fixture_add ("/command/sample/without-photo", test_sample_without_photo);

@@ -7,12 +7,60 @@
 #include <math.h>
 
 #include "record/points.h"
+#include "window/compare/close-up-show.h"
 
 /* Share of the photo's short side that is at least shown. */
 #define LEAST_SHARE 0.36
 
 /* Room round a large form: half its size again on each side. */
 #define ROOM 2.0
+
+/* The box of a matched close-up, in the shape of picture 06; its own units. */
+#define BOX_WIDTH 630.0
+#define BOX_HEIGHT 378.0
+
+#define PX_PER_MM "wm-px-per-mm"
+
+static void
+on_view_changed (WmCanvas *canvas, WmScaleBar *bar)
+{
+  const double *px_per_mm = g_object_get_data (G_OBJECT (bar), PX_PER_MM);
+  double px = px_per_mm != NULL ? *px_per_mm * wm_canvas_get_view (canvas)->zoom : NAN;
+
+  wm_scale_bar_set_px_per_mm (bar, px);
+  gtk_widget_set_visible (gtk_widget_get_parent (GTK_WIDGET (bar)), isfinite (px));
+}
+
+void
+wm_counter_photo_init (WmCanvas *canvas, WmScaleBar *bar)
+{
+  g_signal_connect_object (canvas, "view-changed", G_CALLBACK (on_view_changed), bar, 0);
+  on_view_changed (canvas, bar);
+}
+
+static void
+set_scale (WmScaleBar *bar, double px_per_mm)
+{
+  g_object_set_data_full (G_OBJECT (bar), PX_PER_MM,
+                          g_memdup2 (&px_per_mm, sizeof px_per_mm), g_free);
+}
+
+/* FALSE: the two photos are not in register. */
+static gboolean
+show_matched (WmCanvas *canvas, WmScaleBar *bar, WmVisitData *data,
+              const char *cache_folder, const WmFinding *finding, gboolean after)
+{
+  WmCloseUps close;
+
+  wm_close_ups_find (data, finding, BOX_WIDTH, BOX_HEIGHT, &close);
+  if (!close.in_register)
+    return FALSE;
+  set_scale (bar, wm_close_ups_px_per_mm (&close));
+  return wm_close_up_show (
+      canvas, data, cache_folder, after ? &close.after : &close.before, BOX_WIDTH,
+      BOX_HEIGHT, after ? finding->check->after_severity : finding->check->severity,
+      (int)MAX (finding->check->number, 0));
+}
 
 void
 wm_counter_photo_box (const WmPoint *points, guint n_points, double width, double height,
@@ -84,8 +132,9 @@ load (WmCanvas *canvas, WmVisitData *data, const char *cache_folder, WmPhoto *ph
 }
 
 void
-wm_counter_photo_show (WmCanvas *canvas, WmVisitData *data, const char *cache_folder,
-                       const WmFinding *finding, const char *moment)
+wm_counter_photo_show (WmCanvas *canvas, WmScaleBar *bar, WmVisitData *data,
+                       const char *cache_folder, const WmFinding *finding,
+                       const char *moment)
 {
   gboolean after = g_strcmp0 (moment, WM_PHOTO_AFTER) == 0;
   WmPhoto *photo = NULL;
@@ -94,6 +143,9 @@ wm_counter_photo_show (WmCanvas *canvas, WmVisitData *data, const char *cache_fo
   g_autoptr (GArray) points = NULL;
   double box[4];
 
+  if (finding != NULL && show_matched (canvas, bar, data, cache_folder, finding, after))
+    return;
+  set_scale (bar, NAN);
   if (finding == NULL || !wm_visit_data_find_place (data, finding, moment, &photo, &mark))
     {
       load (canvas, data, cache_folder, wm_visit_data_find_overview (data, moment));
@@ -102,6 +154,7 @@ wm_counter_photo_show (WmCanvas *canvas, WmVisitData *data, const char *cache_fo
   load (canvas, data, cache_folder, photo);
   if (wm_canvas_get_layer (canvas) == NULL)
     return;
+  set_scale (bar, wm_photo_px_per_true_mm (photo));
   values = make_values (data, finding, photo, after);
   wm_canvas_set_marks (canvas, values);
   points = wm_points_parse (mark->points);

@@ -38,6 +38,7 @@ struct _WmCounterView
   GtkLabel *section_before_label, *section_after_label, *tests_title, *tests, *come_back;
   GtkLabel *place, *limits;
   WmCanvas *before, *after;
+  WmScaleBar *before_bar, *after_bar;
   WmWireSection *section_before, *section_after;
   WmGlyph *glyph_before, *glyph_after;
   WmCounterRule *top_rule, *rule;
@@ -98,13 +99,13 @@ show_finding (WmCounterView *self, const WmFinding *finding)
   set_text (self->story, wm_counter_story (self->language, self->data, finding));
   show_sections (self, finding);
 
-  wm_counter_photo_show (self->before, self->data, self->cache_folder, finding,
-                         WM_PHOTO_BEFORE);
+  wm_counter_photo_show (self->before, self->before_bar, self->data, self->cache_folder,
+                         finding, WM_PHOTO_BEFORE);
   gtk_widget_set_visible (self->before_box, wm_canvas_get_layer (self->before) != NULL);
   /* Until it was looked at again there is no after to show. */
   if (has_after)
-    wm_counter_photo_show (self->after, self->data, self->cache_folder, finding,
-                           WM_PHOTO_AFTER);
+    wm_counter_photo_show (self->after, self->after_bar, self->data, self->cache_folder,
+                           finding, WM_PHOTO_AFTER);
   gtk_widget_set_visible (self->after_box,
                           has_after && wm_canvas_get_layer (self->after) != NULL);
 
@@ -127,11 +128,11 @@ show_rest (WmCounterView *self)
   gtk_widget_set_visible (self->state_row, FALSE);
   set_text (self->story, g_strjoinv (" · ", names));
   show_sections (self, NULL);
-  wm_counter_photo_show (self->before, self->data, self->cache_folder, NULL,
-                         WM_PHOTO_BEFORE);
+  wm_counter_photo_show (self->before, self->before_bar, self->data, self->cache_folder,
+                         NULL, WM_PHOTO_BEFORE);
   gtk_widget_set_visible (self->before_box, wm_canvas_get_layer (self->before) != NULL);
-  wm_counter_photo_show (self->after, self->data, self->cache_folder, NULL,
-                         WM_PHOTO_AFTER);
+  wm_counter_photo_show (self->after, self->after_bar, self->data, self->cache_folder,
+                         NULL, WM_PHOTO_AFTER);
   gtk_widget_set_visible (self->after_box, wm_canvas_get_layer (self->after) != NULL);
 
   gtk_label_set_text (self->tests_title, wm_say (self->language, N_ ("Not looked at")));
@@ -357,6 +358,8 @@ bind_children (GtkWidgetClass *widget_class)
   BIND (place);
   BIND (limits);
   BIND (before);
+  BIND (before_bar);
+  BIND (after_bar);
   BIND (after);
   BIND (section_before);
   BIND (section_after);
@@ -374,6 +377,7 @@ wm_counter_view_class_init (WmCounterViewClass *klass)
   G_OBJECT_CLASS (klass)->dispose = wm_counter_view_dispose;
   GTK_WINDOW_CLASS (klass)->close_request = wm_counter_view_close_request;
   g_type_ensure (WM_TYPE_CANVAS);
+  g_type_ensure (WM_TYPE_SCALE_BAR);
   g_type_ensure (WM_TYPE_COUNTER_RULE);
   g_type_ensure (WM_TYPE_GLYPH);
   g_type_ensure (WM_TYPE_WIRE_SECTION);
@@ -410,6 +414,8 @@ wm_counter_view_init (WmCounterView *self)
   gtk_widget_init_template (GTK_WIDGET (self));
   wm_canvas_set_mode (self->before, WM_CANVAS_STILL);
   wm_canvas_set_mode (self->after, WM_CANVAS_STILL);
+  wm_counter_photo_init (self->before, self->before_bar);
+  wm_counter_photo_init (self->after, self->after_bar);
   wm_canvas_set_radius (self->before, WM_MARK_R_COUNTER);
   wm_canvas_set_radius (self->after, WM_MARK_R_COUNTER);
   wm_canvas_add_cover (self->before, GTK_WIDGET (self->before_label));
