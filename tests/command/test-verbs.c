@@ -627,6 +627,57 @@ test_sample_without_photo (Fixture *f, gconstpointer unused)
   g_assert_cmpuint (json_array_get_length (json_node_get_array (pieces.json)), ==, 1);
 }
 
+/* The sheet to be printed, rendered by poppler as a flat photo of 200 dots an inch, is a
+ * scale: the large field's marks stand 160 mm apart from 25 mm (ISO 216 paper, 7 mm from
+ * the text area's edge of 18) and 37 mm. */
+static void
+test_sheet (Fixture *f, gconstpointer unused)
+{
+  g_autofree char *pdf = fixture_path (f, "sheet.pdf");
+  g_autofree char *stem = fixture_path (f, "page");
+  g_autofree char *page = fixture_path (f, "page.jpg");
+  g_autofree char *plain = write_jpeg (f, "plain.jpg", 400, 300);
+  const char *argv[] = {
+    "pdftoppm", "-r", "200", "-jpeg", "-singlefile", pdf, stem, NULL
+  };
+  /* 200 dots an inch: 7.874 px a mm. */
+  const char span[] = "196.85,291.34,1456.69,291.34";
+  g_auto (Run) made = call (NULL, "sheet", "-o", pdf, NULL);
+  g_auto (Run) nowhere = call (NULL, "sheet", NULL);
+  g_auto (Run) unwritten = call (NULL, "sheet", "-o", "/nowhere/at/all.pdf", NULL);
+  g_auto (Run) none =
+      call (NULL, "measure", plain, "--sheet", "--span", "10,10,200,200", NULL);
+  g_auto (Run) two = call (NULL, "measure", plain, "--sheet", "--scale", "1,1,200,1,10",
+                           "--span", "10,10,200,200", NULL);
+  g_autoptr (GError) error = NULL;
+  JsonObject *length;
+
+  assert_code (&made, 0);
+  assert_code (&nowhere, 2);
+  assert_code (&unwritten, 1);
+  assert_code (&none, 1);
+  g_assert_nonnull (strstr (none.err, "No scale sheet is seen"));
+  assert_code (&two, 2);
+  g_spawn_sync (NULL, (char **)argv, NULL, G_SPAWN_SEARCH_PATH, NULL, NULL, NULL, NULL,
+                NULL, &error);
+  g_assert_no_error (error);
+  {
+    g_auto (Run) full =
+        call (NULL, "--json", "measure", page, "--sheet", "--span", span, NULL);
+    g_auto (Run) small = call (NULL, "--json", "measure", page, "--sheet",
+                               "--sheet-check", "97", "--span", span, NULL);
+
+    assert_code (&full, 0);
+    assert_code (&small, 0);
+    length = json_node_get_object (full.json);
+    g_assert_cmpfloat_with_epsilon (json_object_get_double_member (length, "value_mm"),
+                                    160.0, 0.05);
+    length = json_node_get_object (small.json);
+    g_assert_cmpfloat_with_epsilon (json_object_get_double_member (length, "value_mm"),
+                                    155.2, 0.05);
+  }
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -643,6 +694,7 @@ main (int argc, char *argv[])
   fixture_add ("/command/picture", test_picture);
   fixture_add ("/command/picture/finding", test_picture_finding);
   g_test_add_func ("/command/align", test_align);
+  fixture_add ("/command/sheet", test_sheet);
   fixture_add ("/command/sample/whole", test_sample);
   fixture_add ("/command/sample/without-photo", test_sample_without_photo);
   return g_test_run ();
