@@ -235,6 +235,11 @@ wm_block_measured (const WmPageContext *context, const WmFinding *finding, doubl
   made = describe_made (language, reading);
   left = describe_left (language, reading);
   since = wear != NULL ? wm_wear_since_last (wear, language) : NULL;
+  if (since == NULL && wear != NULL && !wear->is_renewed)
+    since =
+        g_strdup (wm_say (language, N_ ("First reading of this place: how fast it wears"
+                                        " is not known yet; the usual time to the next"
+                                        " check is assumed to do.")));
   if (is_thinned (reading))
     wm_sheet_section (sheet, x_mm + 6, y_mm + 6.6, 5.8,
                       reading->value_mm / reading->as_made_mm);

@@ -264,6 +264,10 @@ fill_input (WmReckonForm *self, int i, const WmPrefill *prefill)
   g_autofree char *text =
       prefill != NULL ? wm_prefill_text (prefill, self->topic, input) : NULL;
 
+  /* What is assumed when nothing is said is shown, so that it can be seen and changed. */
+  if (text == NULL && !ADW_IS_COMBO_ROW (self->rows[i]) && input->fallback > 0
+      && (input->kind == WM_INPUT_NUMBER || input->kind == WM_INPUT_WHOLE))
+    text = g_strdup_printf ("%g", input->fallback);
   if (text == NULL)
     return;
   if (!ADW_IS_COMBO_ROW (self->rows[i]))

@@ -52,7 +52,14 @@ wm_reckon_capital (const char *text)
 char *
 wm_reckon_unit (const char *unit)
 {
-  GString *text = g_string_new (unit);
+  /* Signs are the same everywhere, words are not. */
+  static const char *const words[] = { N_ ("years"), N_ ("months"), N_ ("mm/year") };
+  GString *text;
+
+  for (guint i = 0; i < G_N_ELEMENTS (words); i++)
+    if (g_str_equal (unit, words[i]))
+      return g_strdup (_ (words[i]));
+  text = g_string_new (unit);
 
   g_string_replace (text, "m2", "m²", 0);
   g_string_replace (text, "m3", "m³", 0);
