@@ -80,8 +80,8 @@ static const WmActionRow table[] = {
     WM_GROUP_MOMENTS, WM_PLACE_PROOF, WM_MENU_NONE },
   { "hand-back.give-back", N_ ("Hand the piece back"), "<Control>Return",
     WM_GROUP_MOMENTS, WM_PLACE_HAND_BACK, WM_MENU_NONE },
-  { "hand-back.take-date", N_ ("Take the suggested date"), "<Control>t",
-    WM_GROUP_MOMENTS, WM_PLACE_HAND_BACK, WM_MENU_NONE },
+  { "hand-back.take-date", N_ ("Take the suggested date"), "<Control>t", WM_GROUP_MOMENTS,
+    WM_PLACE_HAND_BACK, WM_MENU_NONE },
   { "hand-back.open-again", N_ ("Not handed back after all"), "<Control><Shift>Return",
     WM_GROUP_MOMENTS, WM_PLACE_HAND_BACK, WM_MENU_NONE },
 
@@ -207,6 +207,8 @@ static const WmActionRow table[] = {
     WM_PLACE_PHOTOS, WM_MENU_NONE },
   { "canvas.menu", N_ ("Menu of the mark"), "Menu <Shift>F10", WM_GROUP_MARKS,
     WM_PLACE_CANVAS, WM_MENU_NONE },
+  { "inspection.accept", N_ ("Accept the mark of the last visit and go to the next"), "a",
+    WM_GROUP_MARKS, WM_PLACE_PHOTOS, WM_MENU_NONE },
   { "inspection.re-tie", N_ ("Tie the mark to another check"), "t", WM_GROUP_MARKS,
     WM_PLACE_PHOTOS, WM_MENU_NONE },
 

@@ -50,6 +50,17 @@ make_name (WmCheck *check, WmSeverity severity)
                           wm_severity_word (severity));
 }
 
+static char *
+make_carried_name (WmInspectionPage *self, WmMark *mark)
+{
+  int index = wm_inspection_find_carried_check (self, mark);
+  WmCheck *check = index >= 0 ? g_ptr_array_index (self->checks, index) : NULL;
+
+  return g_strdup_printf (_ ("Carried mark, %s, not accepted yet"),
+                          check != NULL ? wm_trade_text (wm_check_heading (check))
+                                        : _ ("without a check"));
+}
+
 /* NULL for a mark whose places can not be read or are too few. */
 static WmMarkValue *
 make_value (WmInspectionPage *self, WmMark *mark, WmPhoto *photo)
@@ -74,7 +85,8 @@ make_value (WmInspectionPage *self, WmMark *mark, WmPhoto *photo)
       value->number = check->number > 0 ? check->number : 0;
     }
   value->is_unconfirmed = !mark->confirmed || check == NULL;
-  value->name = make_name (check, value->severity);
+  value->name = wm_inspection_is_carried (mark) ? make_carried_name (self, mark)
+                                                : make_name (check, value->severity);
   return value;
 }
 
@@ -270,6 +282,7 @@ on_mark_edited (WmCanvas *canvas, WmMarkValue *value, WmInspectionPage *self)
 {
   WmMark *shown = wm_inspection_find (self->marks, &value->id);
   g_autoptr (WmMark) mark = NULL;
+  gboolean carried = shown != NULL && wm_inspection_is_carried (shown);
   WmEdit *edit;
 
   if (shown == NULL)
@@ -277,9 +290,14 @@ on_mark_edited (WmCanvas *canvas, WmMarkValue *value, WmInspectionPage *self)
   mark = wm_session_copy (self->session, shown);
   take_value (mark, value);
   edit = wm_session_begin (self->session, N_ ("Move mark"));
+  /* Put where it belongs it is accepted. */
+  if (carried)
+    wm_inspection_put_accepted (self, edit, mark);
   wm_session_put (self->session, edit, mark);
   wm_inspection_replace (self->marks, mark);
   wm_inspection_commit (self, edit);
+  if (carried)
+    wm_inspection_show (self);
 }
 
 static void
@@ -308,6 +326,11 @@ on_mark_chosen (WmCanvas *canvas, WmId *id, WmInspectionPage *self)
   wm_inspection_stop_waiting (self);
   if (mark == NULL)
     return;
+  if (wm_inspection_is_carried (mark))
+    {
+      wm_inspection_choose_carried (self, mark);
+      return;
+    }
   if (wm_id_is_none (&mark->check_id))
     {
       wm_inspection_wait_for_check (self, id);
@@ -364,6 +387,7 @@ wm_inspection_init_marks (WmInspectionPage *self)
   gtk_widget_set_parent (self->mark_menu, GTK_WIDGET (self->overlay));
   gtk_popover_set_has_arrow (GTK_POPOVER (self->mark_menu), TRUE);
 
+  wm_inspection_init_carried (self);
   g_signal_connect (self->canvas, "mark-added", G_CALLBACK (on_mark_added), self);
   g_signal_connect (self->canvas, "mark-edited", G_CALLBACK (on_mark_edited), self);
   g_signal_connect (self->canvas, "mark-removed", G_CALLBACK (on_mark_removed), self);

@@ -3,6 +3,7 @@
  * inspection-page.c    the page: what is shown
  * inspection-checks.c  answering, opening, concluding
  * inspection-marks.c   marks of the shown photo, and tying them to checks
+ * inspection-carried.c marks of the last visit, to be accepted
  * inspection-photos.c  photos coming in, their order, view, removal
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
@@ -96,6 +97,16 @@ guint wm_inspection_count_marks_of_photo (WmInspectionPage *self, const WmId *ph
 gboolean wm_inspection_tie_waiting (WmInspectionPage *self, int check_index);
 void wm_inspection_wait_for_check (WmInspectionPage *self, const WmId *mark_id);
 void wm_inspection_stop_waiting (WmInspectionPage *self);
+
+/* ---- inspection-carried.c ---- */
+void wm_inspection_init_carried (WmInspectionPage *self);
+gboolean wm_inspection_is_carried (WmMark *mark);
+/* Of self->checks, or -1. */
+int wm_inspection_find_carried_check (WmInspectionPage *self, WmMark *mark);
+void wm_inspection_choose_carried (WmInspectionPage *self, WmMark *mark);
+/* Confirms @mark, ties it to its check and opens that again where it was called sound
+ * before the place was shown. @mark itself is the caller's to put, after this. */
+void wm_inspection_put_accepted (WmInspectionPage *self, WmEdit *edit, WmMark *mark);
 
 /* ---- inspection-photos.c ---- */
 void wm_inspection_init_photos (WmInspectionPage *self);
