@@ -17,8 +17,33 @@ wm_wear_date (double years)
   return g_strdup_printf ("%04d-%02d-%02d", date.year, date.month, date.day);
 }
 
-/* "a repair was advised and not done; worn day and night": as the tables have them, the
- * first letter as they have it (German nouns keep theirs). */
+/* The tables' reasons as the customer reads them; one that is not here is said in the
+ * tables' own words. */
+static const struct
+{
+  const char *key;
+  const char *words; /* N_() */
+} reason_words[] = {
+  { "k_watch", N_ ("one place is to be watched") },
+  { "k_repairfresh", N_ ("what was mended is looked at again soon") },
+  { "k_refused", N_ ("a repair that was advised was not done") },
+  { "k_hands", N_ ("it is worn at work or sport") },
+  { "k_sleep", N_ ("it is worn day and night") },
+  { "k_pool", N_ ("it is worn in the pool") },
+  { "k_stack", N_ ("it is worn next to another piece or a watch") },
+  { "k_soft", N_ ("its metal is soft") },
+  { "k_old", N_ ("a part has worn by more than a fifth") },
+};
+
+static const char *
+say_reason (WmLanguage *language, const WmIntervalReason *reason)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (reason_words); i++)
+    if (g_str_equal (reason->key, reason_words[i].key))
+      return wm_say (language, reason_words[i].words);
+  return wm_say (language, reason->reason);
+}
+
 static char *
 join_reasons (const WmOutlook *self, WmLanguage *language)
 {
@@ -26,11 +51,9 @@ join_reasons (const WmOutlook *self, WmLanguage *language)
 
   for (guint i = 0; i < self->reasons->len; i++)
     {
-      const WmIntervalReason *reason = self->reasons->pdata[i];
-
       if (text->len > 0)
         g_string_append (text, "; ");
-      g_string_append (text, wm_say (language, reason->reason));
+      g_string_append (text, say_reason (language, self->reasons->pdata[i]));
     }
   return g_string_free (text, FALSE);
 }

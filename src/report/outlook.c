@@ -7,21 +7,12 @@
 #include <math.h>
 #include <string.h>
 
-#include "reckon/severity.h"
 #include "reckon/suggest.h"
+#include "report/outlook-private.h"
 
 /* What was measured beside the uncertainty it was entered with; a reading without one is
  * taken as good as a sliding gauge read by hand (0.05 mm; common practice, no source). */
 #define WM_UNSAID_U_MM 0.05
-
-typedef struct
-{
-  WmArchive *archive;
-  WmTrade *trade;
-  WmVisit *shown;
-  WmPiece *piece;
-  WmOutlook *out;
-} Load;
 
 static void
 free_wear (gpointer data)
@@ -73,7 +64,7 @@ find_check (GPtrArray *checks, const WmId *id)
 }
 
 static WmWear *
-get_wear (Load *load, WmCheck *check, WmMeasurement *reading)
+get_wear (WmOutlookLoad *load, WmCheck *check, WmMeasurement *reading)
 {
   const char *quantity = reading->quantity != NULL ? reading->quantity : "";
   const WmChecklistItem *item = wm_trade_find_item (load->trade, check->item);
@@ -138,24 +129,10 @@ end_series (WmWear *wear)
     }
 }
 
-static gboolean
-is_mended (WmCheck *check, GPtrArray *remedies)
-{
-  for (guint i = 0; i < remedies->len; i++)
-    {
-      WmRemedy *remedy = remedies->pdata[i];
-
-      if (remedy->done_at_s != WM_UNKNOWN
-          && wm_id_equal (&remedy->check_id, wm_record_get_id (WM_RECORD (check))))
-        return TRUE;
-    }
-  return FALSE;
-}
-
 /* Readings before the work, then the new series of what was mended, then readings after
  * it. */
 static gboolean
-add_visit (Load *load, WmVisit *visit, GError **error)
+add_visit (WmOutlookLoad *load, WmVisit *visit, GError **error)
 {
   const WmId *id = wm_record_get_id (WM_RECORD (visit));
   gboolean is_shown = wm_id_equal (id, wm_record_get_id (WM_RECORD (load->shown)));
@@ -189,7 +166,7 @@ add_visit (Load *load, WmVisit *visit, GError **error)
         add_point (wear, visit, reading);
         if (is_shown)
           wear->check_id = *wm_record_get_id (WM_RECORD (check));
-        if (!is_after && is_mended (check, remedies))
+        if (!is_after && wm_outlook_is_mended (check, remedies))
           {
             if (is_shown)
               wear->is_renewed = TRUE;
@@ -255,7 +232,7 @@ compare_points (gconstpointer a, gconstpointer b)
 }
 
 static void
-fit_wear (Load *load, WmWear *wear)
+fit_wear (WmOutlookLoad *load, WmWear *wear)
 {
   WmVisitReading readings[WM_FORECAST_MAX_VISITS];
   const char *which = NULL;
@@ -300,150 +277,6 @@ compare_wears (gconstpointer a, gconstpointer b)
   double y = rank_of (two) + 1e7 * two->is_renewed;
 
   return x < y ? -1 : x > y;
-}
-
-/* ---- what shortens the interval ------------------------------------------------ */
-
-static void
-add_reason (Load *load, const char *key)
-{
-  const WmIntervalReason *reason = wm_trade_find_interval_reason (load->trade, key);
-
-  if (reason != NULL)
-    g_ptr_array_add (load->out->reasons, (gpointer)reason);
-}
-
-/* Words by which a piece is described where it is taken in; whole words, lower case. */
-typedef struct
-{
-  const char *word;
-  int means;
-} Word;
-
-static gboolean
-has_word (const char *text, const char *word)
-{
-  g_autofree char *low = g_utf8_strdown (text != NULL ? text : "", -1);
-  gsize length = strlen (word);
-
-  for (const char *at = low; (at = strstr (at, word)) != NULL; at++)
-    {
-      gunichar before = at == low ? ' ' : g_utf8_get_char (g_utf8_prev_char (at));
-      gunichar behind = g_utf8_get_char (at + length);
-
-      if (!g_unichar_isalpha (before) && !g_unichar_isalpha (behind))
-        return TRUE;
-    }
-  return FALSE;
-}
-
-WmWorn
-wm_outlook_read_worn (const char *worn)
-{
-  static const Word words[] = {
-    { "daily", WM_WORN_DAILY },         { "every day", WM_WORN_DAILY },
-    { "always", WM_WORN_DAILY },        { "täglich", WM_WORN_DAILY },
-    { "immer", WM_WORN_DAILY },         { "often", WM_WORN_OFTEN },
-    { "häufig", WM_WORN_OFTEN },        { "oft", WM_WORN_OFTEN },
-    { "weekly", WM_WORN_OFTEN },        { "wöchentlich", WM_WORN_OFTEN },
-    { "now and then", WM_WORN_SELDOM }, { "seldom", WM_WORN_SELDOM },
-    { "rarely", WM_WORN_SELDOM },       { "occasionally", WM_WORN_SELDOM },
-    { "gelegentlich", WM_WORN_SELDOM }, { "selten", WM_WORN_SELDOM },
-  };
-
-  for (guint i = 0; i < G_N_ELEMENTS (words); i++)
-    if (has_word (worn, words[i].word))
-      return (WmWorn)words[i].means;
-  return WM_WORN_UNSAID;
-}
-
-static void
-add_worn_reasons (Load *load)
-{
-  static const struct
-  {
-    const char *word, *key;
-  } words[] = {
-    { "night", "k_sleep" },    { "nachts", "k_sleep" }, { "nacht", "k_sleep" },
-    { "work", "k_hands" },     { "sport", "k_hands" },  { "arbeit", "k_hands" },
-    { "watch", "k_stack" },    { "uhr", "k_stack" },    { "pool", "k_pool" },
-    { "schwimmen", "k_pool" },
-  };
-  const char *last = NULL;
-
-  for (guint i = 0; i < G_N_ELEMENTS (words); i++)
-    if (has_word (load->piece->worn, words[i].word)
-        && g_strcmp0 (last, words[i].key) != 0)
-      {
-        add_reason (load, words[i].key);
-        last = words[i].key;
-      }
-}
-
-/* Parts whose repair is looked at again soon (intervals.txt: "hinge, clasp or setting"),
- * by their keys in parts.txt. */
-static gboolean
-is_hinge_clasp_or_setting (WmTrade *trade, WmCheck *check)
-{
-  static const char *const parts[] = { "clasp", "fastening", "hinge", "claws",
-                                       "rim",   "beads",     "catch", "head" };
-  const WmChecklistItem *item =
-      check->item != NULL ? wm_trade_find_item (trade, check->item) : NULL;
-
-  for (guint i = 0; item != NULL && i < G_N_ELEMENTS (parts); i++)
-    if (g_strcmp0 (item->part, parts[i]) == 0)
-      return TRUE;
-  return FALSE;
-}
-
-static gboolean
-is_declined (WmCheck *check, GPtrArray *remedies)
-{
-  for (guint i = 0; i < remedies->len; i++)
-    {
-      WmRemedy *remedy = remedies->pdata[i];
-
-      if (g_strcmp0 (remedy->answer, "declined") == 0 && remedy->done_at_s == WM_UNKNOWN
-          && wm_id_equal (&remedy->check_id, wm_record_get_id (WM_RECORD (check))))
-        return TRUE;
-    }
-  return FALSE;
-}
-
-static gboolean
-add_check_reasons (Load *load, GError **error)
-{
-  const WmId *id = wm_record_get_id (WM_RECORD (load->shown));
-  g_autoptr (GPtrArray) checks =
-      wm_archive_list (load->archive, WM_KIND_CHECK, "visit_id", id, error);
-  g_autoptr (GPtrArray) remedies =
-      checks != NULL ? wm_archive_list_of_visit (load->archive, WM_KIND_REMEDY, id, error)
-                     : NULL;
-  gboolean watch = FALSE, fresh = FALSE, declined = FALSE;
-
-  if (remedies == NULL)
-    return FALSE;
-  for (guint i = 0; i < checks->len; i++)
-    {
-      WmCheck *check = checks->pdata[i];
-      gint64 left = check->after_severity != WM_SEVERITY_NOT_LOOKED_AT
-                        ? check->after_severity
-                        : check->severity;
-      gboolean mended = is_mended (check, remedies);
-
-      watch = watch
-              || (wm_severity_is_finding ((WmSeverity)left)
-                  && (!mended || check->after_severity != WM_SEVERITY_NOT_LOOKED_AT));
-      declined = declined || is_declined (check, remedies);
-      fresh = fresh || (mended && is_hinge_clasp_or_setting (load->trade, check));
-    }
-  if (watch)
-    add_reason (load, "k_watch");
-  if (fresh)
-    add_reason (load, "k_repairfresh");
-  if (declined)
-    add_reason (load, "k_refused");
-  return TRUE;
 }
 
 /* ---- the next check -------------------------------------------------------------- */
@@ -509,7 +342,7 @@ collect_factors (const WmOutlook *out, double *factors)
 }
 
 static void
-reckon_next (Load *load, long base_day)
+reckon_next (WmOutlookLoad *load, long base_day)
 {
   WmOutlook *out = load->out;
   double factors[32];
@@ -540,7 +373,7 @@ reckon_next (Load *load, long base_day)
 }
 
 static void
-choose_months (Load *load)
+choose_months (WmOutlookLoad *load)
 {
   const WmPieceType *type =
       load->piece->type != NULL
@@ -561,7 +394,7 @@ choose_months (Load *load)
 }
 
 static gboolean
-add_visits (Load *load, GError **error)
+add_visits (WmOutlookLoad *load, GError **error)
 {
   g_autoptr (GPtrArray) visits =
       wm_archive_list (load->archive, WM_KIND_VISIT, "piece_id",
@@ -591,14 +424,14 @@ wm_outlook_load (WmArchive *archive, WmTrade *trade, const WmId *visit_id, long 
       visit != NULL ? wm_archive_get (archive, WM_KIND_PIECE, &visit->piece_id, error)
                     : NULL;
   g_autoptr (WmOutlook) out = NULL;
-  Load load = { archive, trade, visit, piece, NULL };
+  WmOutlookLoad load = { archive, trade, visit, piece, NULL };
 
   if (piece == NULL)
     return NULL;
   load.out = out = g_new0 (WmOutlook, 1);
   out->wears = g_ptr_array_new_with_free_func (free_wear);
   out->reasons = g_ptr_array_new ();
-  if (!add_visits (&load, error) || !add_check_reasons (&load, error))
+  if (!add_visits (&load, error) || !wm_outlook_add_check_reasons (&load, error))
     return NULL;
 
   for (guint i = 0; i < out->wears->len; i++)
@@ -607,7 +440,7 @@ wm_outlook_load (WmArchive *archive, WmTrade *trade, const WmId *visit_id, long 
     if (!is_thinning (out->wears->pdata[i - 1]))
       g_ptr_array_remove_index (out->wears, i - 1);
   g_ptr_array_sort (out->wears, compare_wears);
-  add_worn_reasons (&load);
+  wm_outlook_add_piece_reasons (&load);
   choose_months (&load);
   reckon_next (&load, visit->handed_back_at_s != WM_UNKNOWN
                           ? day_of_time (visit->handed_back_at_s)

@@ -29,8 +29,8 @@ day_number (int year, int month, int day)
 static const char item[] = "rg01";
 
 static WmVisit *
-add_visit (Fixture *f, double at_years, double left_mm, double u_mm,
-           double made_mm, WmCheck **out_check)
+add_visit (Fixture *f, double at_years, double left_mm, double u_mm, double made_mm,
+           WmCheck **out_check)
 {
   WmVisit *visit = wm_visit_new ();
   g_autoptr (WmCheck) check = wm_check_new ();
@@ -70,9 +70,9 @@ load (Fixture *f, WmVisit *visit, long today)
 static void
 test_three_visits (Fixture *f, gconstpointer unused)
 {
-  g_autoptr (WmVisit) one = add_visit (f, 0, 1.42, 0.02, 2.00, NULL);
-  g_autoptr (WmVisit) two = add_visit (f, 1.5, 1.33, 0.02, 2.00, NULL);
-  g_autoptr (WmVisit) three = add_visit (f, 3, 1.25, 0.02, 2.00, NULL);
+  g_autoptr (WmVisit) one = add_visit (f, 0, 1.42, 0.02, 1.50, NULL);
+  g_autoptr (WmVisit) two = add_visit (f, 1.5, 1.33, 0.02, 1.50, NULL);
+  g_autoptr (WmVisit) three = add_visit (f, 3, 1.25, 0.02, 1.50, NULL);
   g_autoptr (WmOutlook) early = load (f, two, day_number (2025, 7, 20));
   g_autoptr (WmOutlook) out = load (f, three, day_number (2027, 1, 20));
   g_autoptr (WmLanguage) english = wm_language_new ("en");
@@ -106,9 +106,9 @@ test_three_visits (Fixture *f, gconstpointer unused)
 static void
 test_fast_wear (Fixture *f, gconstpointer unused)
 {
-  g_autoptr (WmVisit) one = add_visit (f, 0, 1.10, 0.015, 2.00, NULL);
-  g_autoptr (WmVisit) two = add_visit (f, 0.5, 1.02, 0.015, 2.00, NULL);
-  g_autoptr (WmVisit) three = add_visit (f, 1, 0.95, 0.015, 2.00, NULL);
+  g_autoptr (WmVisit) one = add_visit (f, 0, 1.10, 0.015, 1.15, NULL);
+  g_autoptr (WmVisit) two = add_visit (f, 0.5, 1.02, 0.015, 1.15, NULL);
+  g_autoptr (WmVisit) three = add_visit (f, 1, 0.95, 0.015, 1.15, NULL);
   g_autoptr (WmOutlook) out = load (f, three, day_number (2025, 1, 14));
   g_autoptr (WmLanguage) english = wm_language_new ("en");
   g_autofree char *sentence = wm_outlook_sentence (out, english);
@@ -136,8 +136,8 @@ static void
 test_mended (Fixture *f, gconstpointer unused)
 {
   g_autoptr (WmCheck) check = NULL;
-  g_autoptr (WmVisit) one = add_visit (f, 0, 1.10, 0.015, 2.00, NULL);
-  g_autoptr (WmVisit) two = add_visit (f, 1, 0.95, 0.015, 2.00, &check);
+  g_autoptr (WmVisit) one = add_visit (f, 0, 1.10, 0.015, 1.15, NULL);
+  g_autoptr (WmVisit) two = add_visit (f, 1, 0.95, 0.015, 1.15, &check);
   g_autoptr (WmVisit) three = NULL;
   g_autoptr (WmOutlook) at_two = NULL, at_three = NULL;
   const WmWear *wear;
@@ -191,10 +191,9 @@ test_interval (Fixture *f, gconstpointer unused)
   g_assert_cmpint (watched->next.months, ==, 2);
   g_assert_cmpstr (watched->due_on, ==, "2024-03-15");
   sentence = wm_outlook_sentence (watched, english);
-  g_assert_cmpstr (
-      sentence, ==,
-      "In 2 months instead of the usual 10: Any mark at level watch; A repair"
-      " was advised and not done.");
+  g_assert_cmpstr (sentence, ==,
+                   "In 2 months instead of the usual 10: one place is to be watched; a "
+                   "repair that was advised was not done.");
 }
 
 static void
