@@ -161,5 +161,5 @@ wm_block_finding (const WmPageContext *context, gconstpointer item, double y_mm)
   height += 2;
   height += place_story (context, finding, y_mm + height);
   height += wm_block_wear (context, finding, y_mm + height);
-  return height + 9;
+  return height + 4;
 }

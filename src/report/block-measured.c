@@ -137,8 +137,7 @@ describe_left (WmLanguage *language, WmMeasurement *reading)
   g_string_append_printf (
       text,
       wm_say (language, N_ ("Left of its strength: pull %d %%, bending %d %%, stiffness "
-                            "%d %%, %s (strength of materials; sound metal without "
-                            "cracks).")),
+                            "%d %%, %s (strength of materials).")),
       percent (left.area_left.value), percent (left.bending_left.value),
       percent (left.stiff_left.value), say_shape (language, worn.shape));
   return g_string_free (text, FALSE);
@@ -199,7 +198,7 @@ place_lines (WmSheet *sheet, double x_mm, double y_mm, double width_mm, char **l
 {
   double height = 0;
 
-  for (int i = 0; i < 3; i++)
+  for (int i = 0; i < 2; i++)
     if (lines[i] != NULL)
       height +=
           wm_sheet_text (sheet, x_mm, y_mm + height, width_mm, WM_TEXT_SMALL, lines[i]);
@@ -213,10 +212,9 @@ wm_block_measured (const WmPageContext *context, const WmFinding *finding, doubl
   WmSheet *sheet = context->sheet;
   WmLanguage *language = sheet->language;
   WmMeasurement *reading = find_measurement (finding, WM_PHOTO_BEFORE);
-  const WmWear *wear = find_wear (context, finding);
   g_autofree char *value = NULL, *made = NULL, *word = NULL;
-  g_autofree char *left = NULL, *since = NULL;
-  char *lines[3];
+  g_autofree char *left = NULL;
+  char *lines[2];
   double text_x = x_mm + 15;
   double height;
 
@@ -234,12 +232,6 @@ wm_block_measured (const WmPageContext *context, const WmFinding *finding, doubl
   value = describe_value (language, reading->value_mm, reading->uncertainty_mm);
   made = describe_made (language, reading);
   left = describe_left (language, reading);
-  since = wear != NULL ? wm_wear_since_last (wear, language) : NULL;
-  if (since == NULL && wear != NULL && !wear->is_renewed)
-    since =
-        g_strdup (wm_say (language, N_ ("First reading of this place: how fast it wears"
-                                        " is not known yet; the usual time to the next"
-                                        " check is assumed to do.")));
   if (is_thinned (reading))
     wm_sheet_section (sheet, x_mm + 6, y_mm + 6.6, 5.8,
                       reading->value_mm / reading->as_made_mm);
@@ -252,8 +244,7 @@ wm_block_measured (const WmPageContext *context, const WmFinding *finding, doubl
                              WM_TEXT_SMALL, made);
   height = is_thinned (reading) ? MAX (height, 13.5) : height;
   lines[0] = left;
-  lines[1] = since;
-  lines[2] = word;
+  lines[1] = word;
   return height + place_lines (sheet, x_mm, y_mm + height, width_mm, lines);
 }
 
@@ -292,12 +283,22 @@ wm_block_wear (const WmPageContext *context, const WmFinding *finding, double y_
   WmLanguage *language = sheet->language;
   const WmWear *wear = find_wear (context, finding);
   const double right = WM_PLOT_WIDTH_MM + WM_SHEET_GUTTER_MM;
-  g_autofree char *sentence = NULL;
+  g_autofree char *since = NULL, *pace = NULL, *sentence = NULL;
   double height;
 
-  if (wear == NULL || !wear->has_forecast)
+  if (wear == NULL || (wear->is_renewed && !wear->has_forecast))
     return 0;
-  sentence = wm_wear_sentence (wear, language);
+  if (!wear->has_forecast)
+    return 1.5
+           + wm_sheet_text (
+               sheet, 0, y_mm + 1.5, WM_SHEET_WIDTH_MM, WM_TEXT_SMALL,
+               wm_say (language,
+                       N_ ("First reading of this place: how fast it wears is not "
+                           "known yet; the usual time to the next check is "
+                           "assumed to do.")));
+  since = wm_wear_since_last (wear, language);
+  pace = wm_wear_sentence (wear, language);
+  sentence = since != NULL ? g_strdup_printf ("%s. %s", since, pace) : g_strdup (pace);
   y_mm += 3;
   wm_sheet_tag (sheet, "Figure");
   draw_plot (sheet, wear, y_mm);
