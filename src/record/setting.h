@@ -15,7 +15,9 @@
 #define WM_SETTING_CURRENCY "currency"         /* ISO 4217 code: EUR */
 #define WM_SETTING_PAPER "paper"               /* "a4" or "letter" */
 #define WM_SETTING_NUMBER_BLOCK                                                          \
-  "number-block"                 /* "first-last" running numbers of this workstation */
+  "number-block" /* "first-last" running numbers of this workstation */
+#define WM_SETTING_WATCHED_FOLDER                                                        \
+  "watched-folder"               /* where new photos arrive on this workstation */
 #define WM_SETTING_TERMS "terms" /* the shop's own terms for ticket and report */
 
 #define WM_TYPE_SETTING (wm_setting_get_type ())

@@ -299,6 +299,7 @@ show_visit (WmMomentPage *page, WmSession *session)
   gboolean read_only = wm_session_is_read_only (session);
 
   g_set_object (&self->session, session);
+  wm_inspection_watch (self);
   wm_canvas_set_mode (self->canvas, read_only ? WM_CANVAS_LOOKING : WM_CANVAS_MARKING);
   if (visit_id == NULL || !wm_id_equal (visit_id, &self->visit_id))
     forget_visit (self);
@@ -323,6 +324,8 @@ rows_changed (WmMomentPage *page, WmSession *session, const WmChange *change)
   static const WmKind kinds[] = { WM_KIND_VISIT, WM_KIND_PIECE, WM_KIND_PHOTO,
                                   WM_KIND_CHECK, WM_KIND_MARK,  WM_KIND_MEASUREMENT };
 
+  if (wm_change_touches (change, WM_KIND_SETTING))
+    wm_inspection_watch (WM_INSPECTION_PAGE (page));
   /* What is on disk is behind what is shown while edits are on their way: reading it
    * now would take answers back for a moment, and give a number twice. */
   if (WM_INSPECTION_PAGE (page)->n_pending > 0)
@@ -343,6 +346,7 @@ set_room (WmMomentPage *page, WmRoom room)
   self->room = room;
   gtk_widget_set_size_request (GTK_WIDGET (self->pane), pane_widths[room], -1);
   wm_photo_strip_set_room (self->strip, room);
+  wm_photo_tray_set_room (self->tray, room);
   if (self->session != NULL)
     wm_inspection_show_strip (self);
 }
@@ -386,6 +390,8 @@ wm_inspection_page_dispose (GObject *object)
   WmInspectionPage *self = WM_INSPECTION_PAGE (object);
 
   wm_inspection_drop_import (self);
+  if (self->arrivals != NULL)
+    wm_arrivals_set_folder (self->arrivals, NULL);
   if (self->mark_menu != NULL)
     gtk_widget_unparent (self->mark_menu);
   self->mark_menu = NULL;
@@ -396,6 +402,7 @@ wm_inspection_page_dispose (GObject *object)
   g_clear_pointer (&self->photos, g_ptr_array_unref);
   g_clear_pointer (&self->marks, g_ptr_array_unref);
   g_clear_pointer (&self->measurements, g_ptr_array_unref);
+  g_clear_object (&self->arrivals);
   g_clear_object (&self->actions);
   g_clear_object (&self->photo_actions);
   g_clear_object (&self->session);
@@ -429,6 +436,7 @@ bind_children (GtkWidgetClass *widget_class)
   BIND (zoom_in);
   BIND (empty);
   BIND (scale_bar);
+  BIND (tray);
   BIND (strip);
   BIND (pane);
 }
@@ -441,6 +449,7 @@ wm_inspection_page_class_init (WmInspectionPageClass *klass)
   G_OBJECT_CLASS (klass)->dispose = wm_inspection_page_dispose;
   g_type_ensure (WM_TYPE_CANVAS);
   g_type_ensure (WM_TYPE_SCALE_BAR);
+  g_type_ensure (WM_TYPE_PHOTO_TRAY);
   g_type_ensure (WM_TYPE_PHOTO_STRIP);
   g_type_ensure (WM_TYPE_CHECKLIST_PANE);
   gtk_widget_class_set_template_from_resource (widget_class, WM_UI "inspection-page.ui");
@@ -457,6 +466,7 @@ wm_inspection_page_init (WmInspectionPage *self)
   wm_inspection_init_checks (self);
   wm_inspection_init_marks (self);
   wm_inspection_init_photos (self);
+  wm_inspection_init_tray (self);
   gtk_widget_insert_action_group (widget, "canvas", wm_canvas_get_actions (self->canvas));
   name_buttons (self);
 

@@ -163,6 +163,17 @@ get_shown_moment (WmInspectionPage *self)
   return photo != NULL && photo->moment != NULL ? photo->moment : WM_PHOTO_BEFORE;
 }
 
+gboolean
+wm_inspection_add_files (WmInspectionPage *self, GListModel *files)
+{
+  WmPhotoImport *import = prepare_import (self, get_shown_moment (self), NULL);
+
+  if (import == NULL)
+    return FALSE;
+  wm_photo_import_add (import, files);
+  return TRUE;
+}
+
 typedef struct
 {
   WmInspectionPage *page;
@@ -206,16 +217,12 @@ static gboolean
 on_files_dropped (GtkDropTarget *target, const GValue *value, double x, double y,
                   WmInspectionPage *self)
 {
-  WmPhotoImport *import = prepare_import (self, get_shown_moment (self), NULL);
   g_autoptr (GListStore) files = g_list_store_new (G_TYPE_FILE);
   GSList *list = g_value_get_boxed (value);
 
-  if (import == NULL)
-    return FALSE;
   for (GSList *link = list; link != NULL; link = link->next)
     g_list_store_append (files, link->data);
-  wm_photo_import_add (import, G_LIST_MODEL (files));
-  return TRUE;
+  return wm_inspection_add_files (self, G_LIST_MODEL (files));
 }
 
 static void
@@ -225,13 +232,12 @@ on_files_pasted (GObject *source, GAsyncResult *result, gpointer user_data)
   g_autoptr (GListStore) files = g_list_store_new (G_TYPE_FILE);
   const GValue *value =
       gdk_clipboard_read_value_finish (GDK_CLIPBOARD (source), result, NULL);
-  WmPhotoImport *import = prepare_import (self, get_shown_moment (self), NULL);
 
-  if (value == NULL || import == NULL)
+  if (value == NULL)
     return;
   for (GSList *link = g_value_get_boxed (value); link != NULL; link = link->next)
     g_list_store_append (files, link->data);
-  wm_photo_import_add (import, G_LIST_MODEL (files));
+  wm_inspection_add_files (self, G_LIST_MODEL (files));
 }
 
 static void

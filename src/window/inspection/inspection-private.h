@@ -5,6 +5,7 @@
  * inspection-marks.c   marks of the shown photo, and tying them to checks
  * inspection-carried.c marks of the last visit, to be accepted
  * inspection-photos.c  photos coming in, their order, view, removal
+ * inspection-tray.c    new photos of the watched folder
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -19,6 +20,7 @@
 #include "window/moment-page.h"
 #include "window/photo-import.h"
 #include "window/photo-strip.h"
+#include "window/tray/photo-tray.h"
 
 struct _WmInspectionPage
 {
@@ -33,6 +35,7 @@ struct _WmInspectionPage
   GtkWidget *zoom_out, *zoom_fit, *zoom_in;
   AdwStatusPage *empty;
   WmScaleBar *scale_bar;
+  WmPhotoTray *tray;
   WmPhotoStrip *strip;
   WmChecklistPane *pane;
   GtkWidget *mark_menu;
@@ -51,6 +54,7 @@ struct _WmInspectionPage
   WmId canvas_photo_id; /* what the canvas has loaded */
 
   GSimpleActionGroup *actions, *photo_actions;
+  WmArrivals *arrivals;
   WmPhotoImport *import;
   WmId import_piece_id; /* what its photos are of, whatever is shown by then */
   guint import_taken;
@@ -113,4 +117,12 @@ void wm_inspection_init_photos (WmInspectionPage *self);
 void wm_inspection_show_strip (WmInspectionPage *self);
 void wm_inspection_sort_photos (GPtrArray *photos);
 void wm_inspection_drop_import (WmInspectionPage *self);
+/* Beside the shown photo. FALSE: nothing can come in now. */
+gboolean wm_inspection_add_files (WmInspectionPage *self, GListModel *files);
 void wm_inspection_turned (WmInspectionPage *self, int turns);
+
+/* ---- inspection-tray.c ---- */
+/* After init_photos (), whose actions it joins. */
+void wm_inspection_init_tray (WmInspectionPage *self);
+/* Watches the folder of the settings, if it is not watched already. */
+void wm_inspection_watch (WmInspectionPage *self);

@@ -17,7 +17,7 @@
 #include "window/people/workers.h"
 #include "window/resource.h"
 
-#define N_FIELDS 5
+#define N_FIELDS 6
 
 struct _WmPreferencesWindow
 {
@@ -28,17 +28,20 @@ struct _WmPreferencesWindow
   WmFormField *shop_contact;
   WmFormField *currency;
   WmFormField *terms;
+  WmFormField *watched_folder;
   WmFormChoice *paper;
   GtkBox *people;
   GtkWidget *nobody;
+  GtkWidget *choose_folder;
   WmFormField *new_person;
 
   WmSession *session;
+  GtkNativeDialog *chooser;
 };
 
 static const char *const field_settings[N_FIELDS] = {
   WM_SETTING_SHOP_NAME, WM_SETTING_SHOP_ADDRESS, WM_SETTING_SHOP_CONTACT,
-  WM_SETTING_CURRENCY, WM_SETTING_TERMS
+  WM_SETTING_CURRENCY,  WM_SETTING_TERMS,        WM_SETTING_WATCHED_FOLDER
 };
 
 G_DEFINE_FINAL_TYPE (WmPreferencesWindow, wm_preferences_window,
@@ -52,6 +55,7 @@ list_fields (WmPreferencesWindow *self, WmFormField *fields[N_FIELDS])
   fields[2] = self->shop_contact;
   fields[3] = self->currency;
   fields[4] = self->terms;
+  fields[5] = self->watched_folder;
 }
 
 /* The setting as it is kept, or a new one that says nothing yet. */
@@ -157,6 +161,41 @@ on_new_person (WmFormField *field, const char *text, WmPreferencesWindow *self)
     wm_session_set_person (self->session, person);
 }
 
+/* ---- the watched folder --------------------------------------------------------- */
+
+static void
+on_folder_response (GtkNativeDialog *dialog, int response, WmPreferencesWindow *self)
+{
+  GtkFileChooser *chooser = GTK_FILE_CHOOSER (dialog);
+  g_autoptr (GFile) file =
+      response == GTK_RESPONSE_ACCEPT ? gtk_file_chooser_get_file (chooser) : NULL;
+  g_autofree char *path = file != NULL ? g_file_get_path (file) : NULL;
+  g_autoptr (GPtrArray) settings = NULL;
+  g_autoptr (WmSetting) setting = NULL;
+
+  g_clear_object (&self->chooser);
+  if (path == NULL)
+    return;
+  settings = wm_archive_list (wm_session_get_archive (self->session), WM_KIND_SETTING,
+                              NULL, NULL, NULL);
+  setting = find_setting (settings, WM_SETTING_WATCHED_FOLDER);
+  wm_record_set_text (WM_RECORD (setting), "value", path);
+  wm_session_keep (self->session, N_ ("Watched folder"), setting);
+}
+
+static void
+on_choose_folder (GtkButton *button, WmPreferencesWindow *self)
+{
+  if (self->chooser != NULL)
+    return;
+  self->chooser = GTK_NATIVE_DIALOG (gtk_file_chooser_native_new (
+      _ ("Folder where new photos arrive"), GTK_WINDOW (self),
+      GTK_FILE_CHOOSER_ACTION_SELECT_FOLDER, _ ("_Watch"), NULL));
+  gtk_native_dialog_set_modal (self->chooser, TRUE);
+  g_signal_connect (self->chooser, "response", G_CALLBACK (on_folder_response), self);
+  gtk_native_dialog_show (self->chooser);
+}
+
 static gboolean
 on_close_request (GtkWindow *window)
 {
@@ -193,6 +232,7 @@ wm_preferences_window_dispose (GObject *object)
 
   if (self->session != NULL)
     g_signal_handlers_disconnect_by_data (self->session, self);
+  g_clear_object (&self->chooser);
   gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_PREFERENCES_WINDOW);
   g_clear_object (&self->session);
 
@@ -216,6 +256,10 @@ wm_preferences_window_class_init (WmPreferencesWindowClass *klass)
   gtk_widget_class_bind_template_child (widget_class, WmPreferencesWindow, shop_contact);
   gtk_widget_class_bind_template_child (widget_class, WmPreferencesWindow, currency);
   gtk_widget_class_bind_template_child (widget_class, WmPreferencesWindow, terms);
+  gtk_widget_class_bind_template_child (widget_class, WmPreferencesWindow,
+                                        watched_folder);
+  gtk_widget_class_bind_template_child (widget_class, WmPreferencesWindow, choose_folder);
+  gtk_widget_class_bind_template_callback (widget_class, on_choose_folder);
   gtk_widget_class_bind_template_child (widget_class, WmPreferencesWindow, paper);
   gtk_widget_class_bind_template_child (widget_class, WmPreferencesWindow, people);
   gtk_widget_class_bind_template_child (widget_class, WmPreferencesWindow, nobody);
@@ -246,6 +290,7 @@ wm_preferences_window_new (GtkWindow *parent, WmSession *session)
   self->session = g_object_ref (session);
   gtk_widget_set_sensitive (GTK_WIDGET (self->new_person),
                             !wm_session_is_read_only (session));
+  gtk_widget_set_sensitive (self->choose_folder, !wm_session_is_read_only (session));
   g_signal_connect (session, "rows-changed", G_CALLBACK (on_rows_changed), self);
   g_signal_connect (session, "toast", G_CALLBACK (on_toast), self);
   show_settings (self);
