@@ -99,7 +99,7 @@ show_outlook (WmHandBackPage *self)
   wm_next_check_card_show (self->suggestion, self->session, outlook);
   gtk_widget_set_visible (GTK_WIDGET (self->wear), outlook != NULL);
   if (outlook != NULL)
-    wm_wear_list_fill (self->wear, outlook, trade, PLOT_HEIGHT);
+    wm_wear_list_fill (self->wear, outlook, trade, PLOT_HEIGHT, NULL);
 }
 
 static void

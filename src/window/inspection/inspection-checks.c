@@ -7,6 +7,7 @@
 #include "window/action-table.h"
 #include "window/inspection/inspection-private.h"
 #include "window/labels.h"
+#include "window/open-check.h"
 
 static const struct
 {
@@ -156,6 +157,8 @@ wm_inspection_open_check (WmInspectionPage *self, int index, gboolean with_focus
   wm_checklist_pane_leave (self->pane);
   self->open_id = index >= 0 ? *wm_record_get_id (g_ptr_array_index (self->checks, index))
                              : WM_ID_NONE;
+  if (self->session != NULL)
+    wm_open_check_set (self->session, &self->open_id);
   wm_inspection_show_open_check (self);
   wm_inspection_select_mark_of_open (self);
   wm_checklist_pane_show_row (self->pane, index, with_focus);

@@ -110,7 +110,8 @@ wm_reckon_item_text (const WmTopicAnswer *answer, const WmTopicItem *item,
   double factor = is_share (output) ? 100 : 1;
   g_autofree char *unit = wm_reckon_unit (is_share (output) ? "%" : output->unit);
   double value = item->value.value * factor, u = item->value.u * factor;
-  char text[WM_LENGTH_TEXT_MAX];
+  double rounded;
+  int decimals;
 
   if (item->word != NULL)
     return word_text (answer, item->word);
@@ -123,8 +124,10 @@ wm_reckon_item_text (const WmTopicAnswer *answer, const WmTopicItem *item,
   if (u <= 0.0)
     return g_strdup_printf (FIGURES "%s%s", value, *unit != '\0' ? "\u00a0" : "", unit);
 
-  wm_length_text (value, WM_COVERAGE_FACTOR * u, unit, text);
-  return g_strdup (text);
+  /* As wm_length_text () has it, with the decimal sign of the system. */
+  decimals = wm_length_decimals (WM_COVERAGE_FACTOR * u, &rounded);
+  return g_strdup_printf ("%.*f\u00a0±\u00a0%.*f%s%s", decimals, value, decimals, rounded,
+                          *unit != '\0' ? "\u00a0" : "", unit);
 }
 
 char *

@@ -9,6 +9,7 @@
 #include "trade/trade.h"
 #include "window/action-table.h"
 #include "window/escape.h"
+#include "window/open-check.h"
 #include "window/reckon/reckon-form.h"
 #include "window/wear/wear-list.h"
 
@@ -190,6 +191,18 @@ compare_checks (gconstpointer a, gconstpointer b)
   return one->position < two->position ? -1 : one->position > two->position;
 }
 
+/* The open check, else the worst; as a line of the list. */
+static guint
+find_first (WmReckonWindow *self)
+{
+  WmId open = wm_open_check_get (self->session);
+
+  for (guint i = 0; i < self->all_checks->len; i++)
+    if (wm_id_equal (wm_record_get_id (self->all_checks->pdata[i]), &open))
+      return i + 1;
+  return self->all_checks->len > 0;
+}
+
 static void
 fill_checks (WmReckonWindow *self)
 {
@@ -214,7 +227,7 @@ fill_checks (WmReckonWindow *self)
                                                                            : ""));
     }
   gtk_drop_down_set_model (self->checks, G_LIST_MODEL (names));
-  gtk_drop_down_set_selected (self->checks, self->all_checks->len > 0);
+  gtk_drop_down_set_selected (self->checks, find_first (self));
 }
 
 static GtkWidget *

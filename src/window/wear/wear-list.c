@@ -67,15 +67,20 @@ add_wear (GtkBox *box, const WmWear *wear, WmTrade *trade, WmLanguage *language,
 }
 
 void
-wm_wear_list_fill (GtkBox *box, const WmOutlook *outlook, WmTrade *trade, int plot_height)
+wm_wear_list_fill (GtkBox *box, const WmOutlook *outlook, WmTrade *trade, int plot_height,
+                   const WmId *first)
 {
+  const WmWear *top = first != NULL ? wm_outlook_find (outlook, first) : NULL;
   g_autoptr (WmLanguage) language = wm_language_new (g_get_language_names ()[0]);
   GtkWidget *child;
 
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (box))) != NULL)
     gtk_box_remove (box, child);
+  if (top != NULL)
+    add_wear (box, top, trade, language, plot_height);
   for (guint i = 0; i < outlook->wears->len; i++)
-    add_wear (box, outlook->wears->pdata[i], trade, language, plot_height);
+    if (outlook->wears->pdata[i] != top)
+      add_wear (box, outlook->wears->pdata[i], trade, language, plot_height);
   if (outlook->wears->len == 0)
     add_label (GTK_WIDGET (box),
                _ ("Nothing was measured yet that gets thinner. Measure the same place at "

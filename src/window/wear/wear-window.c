@@ -8,19 +8,22 @@
 #include <glib/gi18n.h>
 
 #include "window/escape.h"
+#include "window/open-check.h"
 #include "window/wear/wear-list.h"
 
 #define PLOT_HEIGHT 220
 
 static GtkWidget *
-make_content (const WmOutlook *outlook, WmTrade *trade)
+make_content (const WmOutlook *outlook, WmSession *session)
 {
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 12);
   GtkWidget *clamp = adw_clamp_new ();
   GtkWidget *scrolled = gtk_scrolled_window_new ();
+  WmId open = wm_open_check_get (session);
 
   gtk_widget_add_css_class (box, "page");
-  wm_wear_list_fill (GTK_BOX (box), outlook, trade, PLOT_HEIGHT);
+  wm_wear_list_fill (GTK_BOX (box), outlook, wm_session_get_trade (session), PLOT_HEIGHT,
+                     wm_id_is_none (&open) ? NULL : &open);
   adw_clamp_set_maximum_size (ADW_CLAMP (clamp), 760);
   adw_clamp_set_child (ADW_CLAMP (clamp), box);
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scrolled), GTK_POLICY_NEVER,
@@ -56,7 +59,7 @@ wm_wear_window_open (GtkWindow *parent, WmSession *session)
                          title, "default-width", 720, "default-height", 720, NULL);
   all = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   gtk_box_append (GTK_BOX (all), adw_header_bar_new ());
-  gtk_box_append (GTK_BOX (all), make_content (outlook, trade));
+  gtk_box_append (GTK_BOX (all), make_content (outlook, session));
   adw_window_set_content (ADW_WINDOW (window), all);
   wm_close_on_escape (window);
   gtk_window_present (GTK_WINDOW (window));
