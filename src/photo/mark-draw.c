@@ -238,6 +238,8 @@ wm_mark_draw_disc (cairo_t *cr, const WmMarkLook *look, const WmMarkStyle *style
 {
   double r = look->radius;
 
+  if (look->state & WM_MARK_BARE)
+    return;
   cairo_save (cr);
   draw_outline (cr, look, style);
   draw_stone (cr, look, style);
@@ -319,7 +321,7 @@ wm_mark_draw_leader (cairo_t *cr, const WmMarkLook *look, const WmMarkStyle *sty
   double outline = outline_width (look, style);
   gboolean is_dashed = (look->state & (WM_MARK_CARRIED | WM_MARK_UNCONFIRMED)) != 0;
 
-  if (length <= WM_MARK_LEADER_FROM * r)
+  if (length <= WM_MARK_LEADER_FROM * r || look->state & WM_MARK_BARE)
     return;
   if (look->state & WM_MARK_HOVERED)
     half *= 1.5;

@@ -40,7 +40,9 @@ draw_stroke (cairo_t *cr, const WmMarkLook *look, const WmMarkStyle *style)
   double line = WM_MARK_FORM_LINE * r;
   double outline = outline_width (look, style);
   gboolean is_closed = look->shape == WM_SHAPE_OUTLINE && look->n_points > 2;
-  WmColour fill = wm_severity_fill (look->severity, style->grey);
+  WmColour fill = look->state & WM_MARK_MEASURING
+                      ? wm_mark_gauge
+                      : wm_severity_fill (look->severity, style->grey);
 
   cairo_new_path (cr);
   for (gsize i = 0; i < look->n_points; i++)
@@ -76,6 +78,26 @@ draw_stroke (cairo_t *cr, const WmMarkLook *look, const WmMarkStyle *style)
     set_colour (cr, fill, 1);
   cairo_set_line_width (cr, line);
   cairo_stroke (cr);
+}
+
+/* A corner of the scale: a circle whose middle is the place. */
+static void
+draw_handles (cairo_t *cr, const WmMarkLook *look, const WmMarkStyle *style)
+{
+  double r = WM_MARK_HANDLE * look->radius;
+  double outline = outline_width (look, style);
+
+  for (gsize i = 0; i < look->n_points; i++)
+    {
+      cairo_new_path (cr);
+      cairo_arc (cr, look->points[i].x, look->points[i].y, r, 0, 2 * G_PI);
+      set_colour (cr, wm_mark_edge, 1);
+      cairo_set_line_width (cr, 3 * outline);
+      cairo_stroke_preserve (cr);
+      set_colour (cr, wm_mark_gauge, 1);
+      cairo_set_line_width (cr, outline);
+      cairo_stroke (cr);
+    }
 }
 
 /* One jaw: a bar across the span whose face towards the other end is the place. */
@@ -188,5 +210,7 @@ wm_mark_draw_form (cairo_t *cr, const WmMarkLook *look, const WmMarkStyle *style
     draw_span (cr, look, style);
   else
     draw_stroke (cr, look, style);
+  if (look->state & WM_MARK_BARE && look->shape != WM_SHAPE_SPAN)
+    draw_handles (cr, look, style);
   cairo_restore (cr);
 }

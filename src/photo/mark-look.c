@@ -143,7 +143,14 @@ wm_mark_extents (const WmMarkLook *look, const WmMarkStyle *style, double box[4]
   if (look->shape == WM_SHAPE_SPAN)
     form = MAX (form, WM_MARK_JAW * r);
 
-  grow_box (edges, look->disc, disc);
+  if (look->state & WM_MARK_BARE && look->n_points > 0)
+    {
+      edges[0] = edges[2] = look->points[0].x;
+      edges[1] = edges[3] = look->points[0].y;
+      form = MAX (form, WM_MARK_HANDLE * r + 2 * outline);
+    }
+  else
+    grow_box (edges, look->disc, disc);
   for (gsize i = 0; i < look->n_points; i++)
     grow_box (edges, look->points[i], form);
 
@@ -206,7 +213,8 @@ wm_mark_part_at (const WmMarkLook *look, WmPoint at, double slack, int *vertex)
   int *found = vertex != NULL ? vertex : &ignored;
 
   *found = -1;
-  if (distance (look->disc, at) <= WM_MARK_RING * look->radius + slack)
+  if (!(look->state & WM_MARK_BARE)
+      && distance (look->disc, at) <= WM_MARK_RING * look->radius + slack)
     return WM_MARK_PART_DISC;
 
   *found = vertex_at (look, at, slack + 0.4 * look->radius);
@@ -217,7 +225,7 @@ wm_mark_part_at (const WmMarkLook *look, WmPoint at, double slack, int *vertex)
   if (*found >= 0)
     return WM_MARK_PART_FORM;
 
-  if (look->n_points > 0
+  if (look->n_points > 0 && !(look->state & WM_MARK_BARE)
       && distance (nearest_on_edge (look->disc, wm_mark_tip (look), at), at)
              <= slack + WM_MARK_LEADER_LINE * look->radius)
     return WM_MARK_PART_LEADER;

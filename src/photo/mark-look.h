@@ -33,6 +33,7 @@
 #define WM_MARK_FORM_LINE 0.20
 #define WM_MARK_JAW 1.80       /* length of a span's jaw */
 #define WM_MARK_PLATE_GAP 0.90 /* from the span to its value */
+#define WM_MARK_HANDLE 0.45    /* circle round a corner of the scale */
 
 /* Everything a disc paints lies within this many R of its middle, from R 8 on: claw
  * end 1.62, half a claw 0.21, outline 0.13 grown by half when hovered. */
@@ -55,7 +56,8 @@ typedef enum
   WM_MARK_SELECTED = 1 << 1,    /* or has the keyboard focus */
   WM_MARK_CARRIED = 1 << 2,     /* from an earlier visit: a ghost */
   WM_MARK_UNCONFIRMED = 1 << 3, /* hollow stone, "2?", open tip */
-  WM_MARK_MEASURING = 1 << 4    /* a span while it is being measured: blue jaws */
+  WM_MARK_MEASURING = 1 << 4,   /* a span while it is being measured: blue jaws */
+  WM_MARK_BARE = 1 << 5         /* no disc, no leader: the scale, or not a mark yet */
 } WmMarkState;
 
 typedef struct

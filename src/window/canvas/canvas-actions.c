@@ -18,7 +18,16 @@
 #define NUDGE 1.0
 #define NUDGE_FAR 10.0
 
-static const char *const tool_names[] = { "spot", "line", "outline", "span" };
+static const struct
+{
+  const char *name;
+  WmShape shape;
+  gboolean is_bare;
+} tools[] = {
+  { "spot", WM_SHAPE_SPOT, FALSE },       { "line", WM_SHAPE_LINE, FALSE },
+  { "outline", WM_SHAPE_OUTLINE, FALSE }, { "span", WM_SHAPE_SPAN, FALSE },
+  { "ruler", WM_SHAPE_SPAN, TRUE },       { "corners", WM_SHAPE_OUTLINE, TRUE },
+};
 
 static WmMarkItem *
 selected_item (WmCanvas *self)
@@ -35,6 +44,8 @@ edit_selected (WmCanvas *self, const WmMarkValue *value)
   if (item == NULL || wm_mark_value_equal (wm_mark_view_get_value (item->view), value))
     return;
   wm_canvas_show_value (self, item, value);
+  if (self->selected_point >= 0)
+    wm_canvas_place_loupe (self);
   wm_canvas_emit (self, WM_CANVAS_MARK_EDITED, value);
 }
 
@@ -112,13 +123,21 @@ on_tool_state (GSimpleAction *action, GVariant *state, gpointer user_data)
   WmCanvas *self = user_data;
   const char *name = g_variant_get_string (state, NULL);
 
-  for (guint i = 0; i < WM_SHAPE_SPAN; i++)
-    if (g_str_equal (name, tool_names[i]))
+  for (guint i = 0; i < G_N_ELEMENTS (tools); i++)
+    if (g_str_equal (name, tools[i].name))
       {
         wm_canvas_draft_cancel (self);
-        self->tool = i;
+        self->tool = tools[i].shape;
+        self->tool_is_bare = tools[i].is_bare;
         g_simple_action_set_state (action, state);
+        wm_canvas_place_loupe (self);
       }
+}
+
+static void
+on_place (GSimpleAction *action, GVariant *parameter, gpointer user_data)
+{
+  wm_canvas_draft_place (user_data);
 }
 
 static void
@@ -267,6 +286,7 @@ step_point (WmCanvas *self, int step)
   /* All of it, then each point in turn. */
   n = wm_mark_view_get_value (item->view)->points->len + 1;
   self->selected_point = (self->selected_point + 1 + step + n) % n - 1;
+  wm_canvas_place_loupe (self);
   gtk_widget_queue_allocate (GTK_WIDGET (self));
 }
 
@@ -291,6 +311,7 @@ static const GActionEntry entries[] = {
   { "turn-right", on_turn_right },
   { "loupe", NULL, NULL, "false", on_loupe_state },
   { "tool", NULL, "s", "'spot'", on_tool_state },
+  { "place", on_place },
   { "finish", on_finish },
   { "cancel", on_cancel },
   { "remove", on_remove },
@@ -329,6 +350,7 @@ wm_canvas_update_actions (WmCanvas *self)
   enable (self, "turn-left", marking);
   enable (self, "turn-right", marking);
   enable (self, "tool", marking);
+  enable (self, "place", marking);
   enable (self, "finish", drawing);
   enable (self, "remove", drawing || has_mark);
   enable (self, "cancel", drawing || !wm_id_is_none (&self->selected));

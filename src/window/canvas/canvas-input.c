@@ -74,8 +74,10 @@ click_photo (WmCanvas *self, WmPoint at, gboolean is_double)
   if (self->tool != WM_SHAPE_SPOT)
     {
       /* The first click of a double click has set the last point. */
-      if (is_double)
+      if (is_double && wm_canvas_tool_points (self) == 0)
         wm_canvas_draft_finish (self);
+      else if (is_double)
+        return; /* two places as near as this are never meant */
       else
         wm_canvas_draft_add (self, photo);
       return;
@@ -101,11 +103,16 @@ on_click (WmCanvas *self, WmPoint at)
 
   self->clicked_at_ms = is_double ? 0 : now_ms;
   self->clicked_at = at;
+  /* A measured place may lie on a form or leader that is there already. */
+  if (item != NULL && can_mark (self) && wm_canvas_tool_measures (self)
+      && (part == WM_MARK_PART_FORM || part == WM_MARK_PART_LEADER))
+    item = NULL;
   if (item != NULL)
     {
       gtk_widget_grab_focus (GTK_WIDGET (item->view));
       wm_canvas_choose (self, &wm_mark_view_get_value (item->view)->id);
       self->selected_point = part == WM_MARK_PART_VERTEX ? vertex : -1;
+      wm_canvas_place_loupe (self);
       return;
     }
   gtk_widget_grab_focus (GTK_WIDGET (self));
@@ -269,7 +276,7 @@ on_drag_end (GtkGestureDrag *gesture, double dx, double dy, WmCanvas *self)
       wm_canvas_emit (self, WM_CANVAS_MARK_MENU, &id, x, y);
     }
   update_hover (self);
-  gtk_widget_queue_allocate (GTK_WIDGET (self));
+  wm_canvas_place_loupe (self);
 }
 
 /* A second finger, or Escape: what was dragged goes back. */
@@ -344,7 +351,7 @@ on_motion (GtkEventControllerMotion *controller, double x, double y, WmCanvas *s
   if (wm_canvas_is_drawing (self))
     wm_canvas_draft_follow (self,
                             wm_view_transform_to_photo (&self->view, self->pointer));
-  if (self->loupe_on)
+  if (self->loupe_on || self->loupe_stands_off || wm_canvas_tool_measures (self))
     wm_canvas_place_loupe (self);
 }
 
@@ -353,7 +360,7 @@ on_leave (GtkEventControllerMotion *controller, WmCanvas *self)
 {
   self->pointer_inside = FALSE;
   update_hover (self);
-  if (self->loupe_on)
+  if (self->loupe_on || self->loupe_stands_off)
     wm_canvas_place_loupe (self);
 }
 

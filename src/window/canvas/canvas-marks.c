@@ -110,7 +110,7 @@ lay_out (WmCanvas *self, GArray *points, const guint *starts)
       const WmPoint *own = &g_array_index (points, WmPoint, starts[i]);
       WmLayoutMark *mark = &marks[n];
 
-      if (!is_in_view (self, own, value->points->len))
+      if (value->is_bare || !is_in_view (self, own, value->points->len))
         continue;
       mark->severity = value->severity;
       mark->shape = value->shape;
@@ -388,6 +388,8 @@ wm_canvas_set_selected (WmCanvas *self, const WmId *id)
     return;
   self->selected = wanted;
   self->selected_point = -1;
+  if (self->loupe_stands_off)
+    wm_canvas_place_loupe (self);
   for (guint i = 0; i < self->items->len; i++)
     {
       WmMarkItem *item = g_ptr_array_index (self->items, i);

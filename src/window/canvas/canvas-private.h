@@ -6,6 +6,7 @@
  * canvas-draft.c   a form in the making
  * canvas-input.c   pointer, touch
  * canvas-actions.c actions and keys
+ * canvas-loupe.c   where the loupe is and what it looks at
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -74,6 +75,7 @@ struct _WmCanvas
 
   /* Pointer (canvas-input.c). */
   WmShape tool;
+  gboolean tool_is_bare; /* draws the scale, not a mark */
   WmPoint pointer; /* view px */
   gboolean pointer_inside;
   WmHold hold;
@@ -93,6 +95,9 @@ struct _WmCanvas
   GSimpleActionGroup *actions;
   WmLoupe *loupe;
   gboolean loupe_on;
+  gboolean loupe_stands_off; /* beside loupe_place, not on it */
+  WmPoint loupe_place;       /* what it looks at, view px */
+  WmPoint loupe_middle;      /* where it is, view px */
   enum
   {
     WM_LOUPE_KEY_UP,
@@ -129,7 +134,6 @@ void wm_canvas_fit (WmCanvas *self);
 gboolean wm_canvas_has_part (WmCanvas *self);
 /* The part of the view in use, from edge to edge unless one was set. */
 void wm_canvas_get_part (WmCanvas *self, double *left, double *right);
-void wm_canvas_place_loupe (WmCanvas *self);
 gboolean wm_canvas_is_animated (WmCanvas *self);
 WmPoint wm_canvas_anchor (WmCanvas *self);
 
@@ -145,6 +149,14 @@ WmMarkItem *wm_canvas_item_at (WmCanvas *self, WmPoint at, double slack, WmMarkP
 void wm_canvas_choose (WmCanvas *self, const WmId *id);
 /* Shows a changed value at once, keeping the disc where it is. */
 void wm_canvas_show_value (WmCanvas *self, WmMarkItem *item, const WmMarkValue *value);
+
+/* canvas-loupe.c */
+/* Shows, moves or hides the loupe as pointer, drag and chosen point are now. */
+void wm_canvas_place_loupe (WmCanvas *self);
+void wm_canvas_allocate_loupe (WmCanvas *self);
+/* The line from a loupe that stands off to its place. */
+void wm_canvas_snapshot_loupe_line (WmCanvas *self, GtkSnapshot *snapshot);
+void wm_canvas_want_tiles (WmCanvas *self);
 
 /* canvas-metal.c */
 /* Grid over the view that says where metal is; a cell is about a disc wide. */
@@ -163,6 +175,12 @@ void wm_canvas_draft_follow (WmCanvas *self, WmPoint photo);
 void wm_canvas_draft_drop_point (WmCanvas *self);
 void wm_canvas_draft_finish (WmCanvas *self);
 void wm_canvas_draft_cancel (WmCanvas *self);
+/* Points after which the tool's form is whole; 0: a double click or Enter ends it. */
+guint wm_canvas_tool_points (WmCanvas *self);
+/* Makes the tool's form in the middle of the view, for a hand without a pointer. */
+void wm_canvas_draft_place (WmCanvas *self);
+/* Whether the tool measures: its places are found with the loupe. */
+gboolean wm_canvas_tool_measures (WmCanvas *self);
 
 /* canvas-input.c */
 void wm_canvas_init_input (WmCanvas *self);

@@ -48,39 +48,10 @@ wm_canvas_anchor (WmCanvas *self)
   return (WmPoint) { self->view.view_width / 2, self->view.view_height / 2 };
 }
 
-static void
-want_tiles (WmCanvas *self)
-{
-  const WmViewTransform *views[2] = { &self->view, NULL };
-  guint n_views = 1;
-
-  if (self->layer == NULL)
-    return;
-  if (gtk_widget_get_visible (GTK_WIDGET (self->loupe)))
-    views[n_views++] = wm_loupe_get_view (self->loupe);
-  wm_tile_layer_want (self->layer, views, n_views, wm_canvas_scale (self));
-}
-
-void
-wm_canvas_place_loupe (WmCanvas *self)
-{
-  gboolean visible = self->loupe_on && self->layer != NULL && self->pointer_inside
-                     && self->hold != WM_HOLD_PAN
-                     && wm_view_transform_is_on_photo (&self->view, self->pointer);
-
-  if (visible)
-    wm_loupe_look_at (self->loupe, self->layer, &self->view,
-                      wm_view_transform_to_photo (&self->view, self->pointer));
-  gtk_widget_set_visible (GTK_WIDGET (self->loupe), visible);
-  if (visible)
-    want_tiles (self);
-  gtk_widget_queue_allocate (GTK_WIDGET (self));
-}
-
 void
 wm_canvas_view_moved (WmCanvas *self)
 {
-  want_tiles (self);
+  wm_canvas_want_tiles (self);
   wm_canvas_place_loupe (self);
   gtk_widget_queue_allocate (GTK_WIDGET (self));
   gtk_widget_queue_draw (GTK_WIDGET (self));
@@ -335,19 +306,6 @@ wm_canvas_measure (GtkWidget *widget, GtkOrientation orientation, int for_size,
 }
 
 static void
-allocate_loupe (WmCanvas *self)
-{
-  int size = 2 * WM_LOUPE_RADIUS;
-  GtkAllocation box = { 0, 0, size, size };
-
-  if (!gtk_widget_get_visible (GTK_WIDGET (self->loupe)))
-    return;
-  box.x = round (self->pointer.x) - size / 2;
-  box.y = round (self->pointer.y) - size / 2;
-  gtk_widget_size_allocate (GTK_WIDGET (self->loupe), &box, -1);
-}
-
-static void
 wm_canvas_size_allocate (GtkWidget *widget, int width, int height, int baseline)
 {
   WmCanvas *self = WM_CANVAS (widget);
@@ -361,11 +319,11 @@ wm_canvas_size_allocate (GtkWidget *widget, int width, int height, int baseline)
         fit (self);
       else
         wm_view_transform_keep_in_sight (&self->view);
-      want_tiles (self);
+      wm_canvas_want_tiles (self);
       wm_canvas_emit (self, WM_CANVAS_VIEW_CHANGED);
     }
   wm_canvas_place_marks (self);
-  allocate_loupe (self);
+  wm_canvas_allocate_loupe (self);
 }
 
 static void
@@ -399,6 +357,7 @@ wm_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   if (self->layer != NULL && !self->is_glass)
     wm_tile_layer_snapshot (self->layer, snapshot, &self->view, wm_canvas_scale (self));
   snapshot_marks (self, snapshot);
+  wm_canvas_snapshot_loupe_line (self, snapshot);
   gtk_widget_snapshot_child (widget, GTK_WIDGET (self->loupe), snapshot);
   gtk_snapshot_pop (snapshot);
 

@@ -30,6 +30,31 @@ WmLoupe *wm_loupe_new (void);
  */
 double wm_loupe_zoom (double zoom, double scale);
 
+/* What is drawn over the middle of the glass while a place is measured from. */
+typedef struct
+{
+  enum
+  {
+    WM_LOUPE_PLAIN,
+    WM_LOUPE_CROSS, /* a point: hairs that leave it free */
+    WM_LOUPE_JAW    /* an end of a span: its face is the place */
+  } kind;
+  double towards; /* jaw: direction of the other end, radians clockwise from east */
+} WmLoupeJaw;
+
+/**
+ * wm_loupe_measuring_zoom:
+ *
+ * Returns: the zoom while a place is set: ten times @zoom, but at least three and at most
+ * eight device px a photo px, so that a single photo pixel can be aimed at; never under
+ * twice @zoom
+ */
+double wm_loupe_measuring_zoom (double zoom, double scale);
+
+/* Looks at @photo, larger, with the jaw or cross over it and how much it enlarges. */
+void wm_loupe_measure_at (WmLoupe *self, WmTileLayer *layer, const WmViewTransform *view,
+                          WmPoint photo, WmLoupeJaw jaw);
+
 /* Looks at @photo (photo px) of @layer, which is shown by @view. */
 void wm_loupe_look_at (WmLoupe *self, WmTileLayer *layer, const WmViewTransform *view,
                        WmPoint photo);

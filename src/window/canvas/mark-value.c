@@ -24,6 +24,7 @@ wm_mark_value_copy (const WmMarkValue *self)
 
   copy->points = g_array_copy (self->points);
   copy->name = g_strdup (self->name);
+  copy->value = g_strdup (self->value);
   return copy;
 }
 
@@ -34,6 +35,7 @@ wm_mark_value_free (WmMarkValue *self)
     return;
   g_array_unref (self->points);
   g_free (self->name);
+  g_free (self->value);
   g_free (self);
 }
 
@@ -43,7 +45,8 @@ wm_mark_value_equal (const WmMarkValue *a, const WmMarkValue *b)
   return wm_id_equal (&a->id, &b->id) && a->shape == b->shape
          && a->severity == b->severity && a->number == b->number
          && a->is_ghost == b->is_ghost && a->is_unconfirmed == b->is_unconfirmed
-         && a->is_pinned == b->is_pinned
+         && a->is_pinned == b->is_pinned && a->is_measuring == b->is_measuring
+         && a->is_bare == b->is_bare && g_strcmp0 (a->value, b->value) == 0
          && (!a->is_pinned || (a->pin.x == b->pin.x && a->pin.y == b->pin.y))
          && a->points->len == b->points->len
          && memcmp (a->points->data, b->points->data, a->points->len * sizeof (WmPoint))

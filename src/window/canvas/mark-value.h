@@ -26,6 +26,9 @@ typedef struct
   int number;              /* 0: the mark waits for a check */
   gboolean is_ghost;       /* of an earlier visit: looked at, not moved */
   gboolean is_unconfirmed; /* carried over and not yet accepted */
+  gboolean is_measuring;   /* blue: its ends are being looked at */
+  gboolean is_bare;        /* no disc: the scale of the photo, not a mark */
+  char *value;             /* span: what its plate says, or NULL */
   char *name;              /* for screen readers: "Mark 2, Worn end ring, repair" */
 } WmMarkValue;
 

@@ -24,7 +24,8 @@ struct _WmMarkView
 
   GdkTexture *texture;
   GArray *painted_points; /* as painted, relative to the painted box */
-  WmMarkLook painted;
+  WmMarkLook painted; /* its value is borrowed no longer: painted_value is */
+  char *painted_value;
   int painted_width, painted_height, painted_scale;
 };
 
@@ -54,6 +55,7 @@ is_painted (WmMarkView *self)
       || self->box.height != self->painted_height || a->severity != b->severity
       || a->shape != b->shape || a->radius != b->radius || a->number != b->number
       || a->state != b->state || a->n_points != b->n_points
+      || g_strcmp0 (a->value, self->painted_value) != 0
       || !is_near (in_box (self, a->disc), b->disc))
     return FALSE;
   for (guint i = 0; i < a->n_points; i++)
@@ -75,6 +77,9 @@ remember_painted (WmMarkView *self, int scale)
     }
   self->painted = self->look;
   self->painted.points = NULL;
+  self->painted.value = NULL;
+  g_free (self->painted_value);
+  self->painted_value = g_strdup (self->look.value);
   self->painted.disc = in_box (self, self->look.disc);
   self->painted_width = self->box.width;
   self->painted_height = self->box.height;
@@ -93,6 +98,7 @@ paint (WmMarkView *self)
   WmMarkStyle style;
 
   g_clear_object (&self->texture);
+  g_free (self->painted_value);
   if (pixels == NULL)
     return;
 
@@ -209,6 +215,7 @@ wm_mark_view_set_value (WmMarkView *self, const WmMarkValue *value)
 
   wm_mark_value_free (self->value);
   self->value = copy;
+  self->look.value = NULL; /* was the old one's */
   gtk_widget_set_focusable (GTK_WIDGET (self), !copy->is_ghost);
   if (copy->name != NULL)
     gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
@@ -226,6 +233,10 @@ wm_mark_view_place (WmMarkView *self, const WmPoint *points, WmPoint disc, doubl
     state |= WM_MARK_CARRIED;
   if (self->value->is_unconfirmed)
     state |= WM_MARK_UNCONFIRMED;
+  if (self->value->is_measuring)
+    state |= WM_MARK_MEASURING;
+  if (self->value->is_bare)
+    state |= WM_MARK_BARE;
   self->look = (WmMarkLook) { .severity = self->value->severity,
                               .shape = self->value->shape,
                               .points = (const WmPoint *)self->points->data,
@@ -233,6 +244,7 @@ wm_mark_view_place (WmMarkView *self, const WmPoint *points, WmPoint disc, doubl
                               .disc = disc,
                               .radius = radius,
                               .number = self->value->number,
+                              .value = self->value->value,
                               .state = state };
   find_box (self, view_width, view_height);
   if (!is_painted (self))
