@@ -14,6 +14,7 @@
 #include "photo/load.h"
 #include "photo/mark-layout.h"
 #include "record/points.h"
+#include "report/photo-scale.h"
 
 /* Pictures for mail: as fine as a printed photo is looked at (our choice; 220 is the
  * usual figure of office programs, common practice, no source). */
@@ -49,10 +50,10 @@ wm_photo_boxes_clear (WmPhotoBoxes *self)
 double
 wm_photo_px_per_true_mm (WmPhoto *photo)
 {
-  double length_px =
-      hypot (photo->scale_x2 - photo->scale_x1, photo->scale_y2 - photo->scale_y1);
+  WmPhotoScale scale;
 
-  return photo->scale_mm > 0 && length_px > 0 ? length_px / photo->scale_mm : NAN;
+  return wm_photo_scale_read (photo, &scale) ? 1 / wm_photo_scale_mm_per_px (&scale)
+                                             : NAN;
 }
 
 /* Turns about @centre, then @px_per_mm, with @centre in the middle of the box. */
@@ -462,6 +463,7 @@ draw_scale_bar (WmSheet *sheet, const WmBoxView *view, double x_mm, double y_mm,
   static const double lengths[] = { 50, 20, 10, 5, 2, 1, 0.5 };
   double true_mm =
       wm_photo_px_per_true_mm (view->photo) * hypot (view->to_box.xx, view->to_box.yx);
+  WmPhotoScale scale;
   cairo_t *cr = sheet->cr;
   double length = NAN;
   g_autofree char *words = NULL;
@@ -472,6 +474,9 @@ draw_scale_bar (WmSheet *sheet, const WmBoxView *view, double x_mm, double y_mm,
     if (lengths[i] * true_mm <= width_mm / 5)
       length = lengths[i];
   if (!(length * true_mm > 4))
+    return;
+  /* Of a photo taken at a slant, one bar would be wrong nearly everywhere. */
+  if (!wm_photo_scale_read (view->photo, &scale) || !wm_photo_scale_is_even (&scale))
     return;
 
   left = x_mm + 2;

@@ -7,6 +7,7 @@
 #include <math.h>
 
 #include "photo/judge.h"
+#include "report/photo-scale.h"
 
 /* The reasons behind the words of a record; unknown ones are left out. */
 static guint
@@ -72,8 +73,8 @@ wm_photo_verdict_advice (WmPhoto *photo)
 double
 wm_photo_scale_px_per_mm (WmPhoto *photo)
 {
-  double px =
-      hypot (photo->scale_x2 - photo->scale_x1, photo->scale_y2 - photo->scale_y1);
+  WmPhotoScale scale;
 
-  return photo->scale_mm > 0 && px > 0 ? px / photo->scale_mm : NAN;
+  return wm_photo_scale_read (photo, &scale) ? 1 / wm_photo_scale_mm_per_px (&scale)
+                                             : NAN;
 }

@@ -14,5 +14,5 @@ char *wm_photo_verdict_words (WmPhoto *photo);
 /* What to do about it, a sentence each; NULL when nothing need be done. */
 char *wm_photo_verdict_advice (WmPhoto *photo);
 
-/* Photo pixels a true millimetre has; NaN while the photo has no scale. */
+/* Photo pixels a true millimetre has, in the middle of the photo; NaN while the photo has no scale. */
 double wm_photo_scale_px_per_mm (WmPhoto *photo);
