@@ -18,8 +18,8 @@
 typedef struct
 {
   gboolean is_plane;
-  WmRuler ruler; /* two points */
-  WmPlane plane; /* rectangle, solved */
+  WmRuler ruler;        /* two points */
+  WmPlane plane;        /* rectangle, solved */
   double width, height; /* of the photo, upright px */
   double depth_u_mm;    /* the place off the plane of the scale, standard; 0 or more */
 } WmPhotoScale;

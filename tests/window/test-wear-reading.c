@@ -23,9 +23,9 @@ test_lengths (void)
     const char *text;
     double mm;
   } rows[] = {
-    { "10", 10 },        { " 10 mm ", 10 },    { "1,5 cm", 15 },  { "250 µm", 0.25 },
-    { "0.5 in", 12.7 },  { "1/2 in", 12.7 },   { "1 1/4\"", 31.75 }, { "24 thou", 0.6096 },
-    { "1/2", 0.5 },      { "2 inches", 50.8 }, { "10MM", 10 },
+    { "10", 10 },       { " 10 mm ", 10 },    { "1,5 cm", 15 },     { "250 µm", 0.25 },
+    { "0.5 in", 12.7 }, { "1/2 in", 12.7 },   { "1 1/4\"", 31.75 }, { "24 thou", 0.6096 },
+    { "1/2", 0.5 },     { "2 inches", 50.8 }, { "10MM", 10 },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
@@ -42,8 +42,9 @@ static void
 test_lengths_refused (void)
 {
   static const char *const rows[] = {
-    "ten", "-3", "\u22123", "0", "1/0", "10 kg", "1.2.3", "5000", "1e3", "mm", "1 2",
-    "99999999999999999999999999999999999999999", "nan", "inf",
+    "ten",   "-3",   "\u22123", "0",  "1/0", "10 kg",
+    "1.2.3", "5000", "1e3",     "mm", "1 2", "99999999999999999999999999999999999999999",
+    "nan",   "inf",
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
@@ -66,8 +67,8 @@ test_readings (void)
   g_autofree char *remark = NULL, *kept = NULL;
   WmValue value;
 
-  g_assert_cmpint (wm_gauge_readings_parse ("0.61; 0,59  0.60 mm", &readings, &remark), ==,
-                   WM_FIELD_OK);
+  g_assert_cmpint (wm_gauge_readings_parse ("0.61; 0,59  0.60 mm", &readings, &remark),
+                   ==, WM_FIELD_OK);
   g_assert_cmpuint (readings->len, ==, 3);
   kept = wm_gauge_readings_format ((double *)readings->data, readings->len);
   g_assert_cmpstr (kept, ==, "0.61 0.59 0.6");
@@ -101,7 +102,8 @@ test_readings_odd_and_wrong (void)
   g_assert_cmpuint (none->len, ==, 0);
 }
 
-/* ---- what is left ------------------------------------------------------------------- */
+/* ---- what is left -------------------------------------------------------------------
+ */
 
 static WmWearInput
 worn (double now, double u, double made)
@@ -192,10 +194,9 @@ test_limits_of_the_check (void)
                                   { WM_BOUND_BELOW, 1.5 },
                                   { WM_BOUND_BELOW, 1.2 },
                                   { WM_BOUND_BELOW, 0.8 } };
-  static const WmLimits play = { "play_mm",
-                                 { WM_BOUND_ABOVE, 0.1 },
-                                 { WM_BOUND_ABOVE, 0.3 },
-                                 { WM_BOUND_ABOVE, 0.5 } };
+  static const WmLimits play = {
+    "play_mm", { WM_BOUND_ABOVE, 0.1 }, { WM_BOUND_ABOVE, 0.3 }, { WM_BOUND_ABOVE, 0.5 }
+  };
   WmWearInput input = worn (1.02, 0.02, NAN);
   g_autofree char *reason = NULL, *of_play = NULL;
   WmWear wear;
@@ -277,7 +278,8 @@ test_thicker_than_made (void)
   g_assert_nonnull (strstr (refusal, "measure both again"));
 }
 
-/* ---- the scale of a photo ------------------------------------------------------------ */
+/* ---- the scale of a photo ------------------------------------------------------------
+ */
 
 static void
 test_photo_scale (void)
@@ -364,7 +366,8 @@ main (int argc, char *argv[])
   g_test_add_func ("/wear-reading/left/newtons", test_newtons);
   g_test_add_func ("/wear-reading/left/limits", test_limits_of_the_check);
   g_test_add_func ("/wear-reading/left/sections", test_sections);
-  g_test_add_func ("/wear-reading/left/ring-in-ring", test_ring_in_ring_is_more_than_flat);
+  g_test_add_func ("/wear-reading/left/ring-in-ring",
+                   test_ring_in_ring_is_more_than_flat);
   g_test_add_func ("/wear-reading/left/thicker", test_thicker_than_made);
   g_test_add_func ("/wear-reading/scale/points", test_photo_scale);
   g_test_add_func ("/wear-reading/scale/plane", test_photo_scale_of_a_plane);

@@ -34,7 +34,7 @@ static void
 show_draft (WmCanvas *self)
 {
   guint n = self->draft_points->len;
-  WmShape shape = self->tool == WM_SHAPE_SPAN                 ? WM_SHAPE_SPAN
+  WmShape shape = self->tool == WM_SHAPE_SPAN                ? WM_SHAPE_SPAN
                   : self->tool == WM_SHAPE_OUTLINE && n >= 2 ? WM_SHAPE_OUTLINE
                                                              : WM_SHAPE_LINE;
   g_autoptr (WmMarkValue) value =

@@ -76,7 +76,7 @@ struct _WmCanvas
   /* Pointer (canvas-input.c). */
   WmShape tool;
   gboolean tool_is_bare; /* draws the scale, not a mark */
-  WmPoint pointer; /* view px */
+  WmPoint pointer;       /* view px */
   gboolean pointer_inside;
   WmHold hold;
   WmMarkPart held_part;

@@ -30,8 +30,8 @@ append_bar (GtkSnapshot *snapshot, double x, double y, double width, double heig
   const GdkRGBA edge = { wm_mark_edge.red, wm_mark_edge.green, wm_mark_edge.blue, 1 };
   const GdkRGBA blue = { wm_mark_gauge.red, wm_mark_gauge.green, wm_mark_gauge.blue, 1 };
 
-  gtk_snapshot_append_color (
-      snapshot, &edge, &GRAPHENE_RECT_INIT (x - 1, y - 1, width + 2, height + 2));
+  gtk_snapshot_append_color (snapshot, &edge,
+                             &GRAPHENE_RECT_INIT (x - 1, y - 1, width + 2, height + 2));
   gtk_snapshot_append_color (snapshot, &blue, &GRAPHENE_RECT_INIT (x, y, width, height));
 }
 

@@ -24,7 +24,7 @@ struct _WmMarkView
 
   GdkTexture *texture;
   GArray *painted_points; /* as painted, relative to the painted box */
-  WmMarkLook painted; /* its value is borrowed no longer: painted_value is */
+  WmMarkLook painted;     /* its value is borrowed no longer: painted_value is */
   char *painted_value;
   int painted_width, painted_height, painted_scale;
 };
@@ -98,7 +98,6 @@ paint (WmMarkView *self)
   WmMarkStyle style;
 
   g_clear_object (&self->texture);
-  g_free (self->painted_value);
   if (pixels == NULL)
     return;
 
@@ -168,6 +167,7 @@ wm_mark_view_finalize (GObject *object)
   g_clear_pointer (&self->value, wm_mark_value_free);
   g_clear_pointer (&self->points, g_array_unref);
   g_clear_pointer (&self->painted_points, g_array_unref);
+  g_free (self->painted_value);
   g_clear_object (&self->texture);
   G_OBJECT_CLASS (wm_mark_view_parent_class)->finalize (object);
 }

@@ -20,6 +20,7 @@ struct _WmScaleBar
   GtkWidget *label;
   double px_per_mm;
   double length_mm;
+  gboolean middle_only;
 };
 
 G_DEFINE_FINAL_TYPE (WmScaleBar, wm_scale_bar, GTK_TYPE_WIDGET)
@@ -129,11 +130,22 @@ wm_scale_bar_set_px_per_mm (WmScaleBar *self, double px_per_mm)
   self->length_mm = wm_scale_bar_choose (px_per_mm, LONGEST);
   if (isfinite (self->length_mm))
     {
-      text = g_strdup_printf (_ ("%g mm"), self->length_mm);
+      text = self->middle_only
+                 ? g_strdup_printf (_ ("%g mm in the middle"), self->length_mm)
+                 : g_strdup_printf (_ ("%g mm"), self->length_mm);
       name = g_strdup_printf (_ ("Scale bar, %s"), text);
       gtk_label_set_text (GTK_LABEL (self->label), text);
       gtk_accessible_update_property (GTK_ACCESSIBLE (self),
                                       GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
     }
   gtk_widget_queue_resize (GTK_WIDGET (self));
+}
+
+void
+wm_scale_bar_set_middle_only (WmScaleBar *self, gboolean middle_only)
+{
+  if (self->middle_only == middle_only)
+    return;
+  self->middle_only = middle_only;
+  wm_scale_bar_set_px_per_mm (self, self->px_per_mm);
 }

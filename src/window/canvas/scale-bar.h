@@ -19,5 +19,8 @@ G_DECLARE_FINAL_TYPE (WmScaleBar, wm_scale_bar, WM, SCALE_BAR, GtkWidget)
  */
 double wm_scale_bar_choose (double px_per_mm, double longest_px);
 
+/* The photo lies at a slant: the bar holds for its middle, and says so. Before
+ * wm_scale_bar_set_px_per_mm () of the same photo. */
+void wm_scale_bar_set_middle_only (WmScaleBar *self, gboolean middle_only);
 /* NaN: the photo has no scale, and the bar hides itself. */
 void wm_scale_bar_set_px_per_mm (WmScaleBar *self, double px_per_mm);

@@ -13,6 +13,7 @@
 #include "window/action-table.h"
 #include "window/glyph.h"
 #include "window/inspection/wire-section.h"
+#include "window/measuring/wear-reading.h"
 #include "window/resource.h"
 
 struct _WmCheckDetails
@@ -27,15 +28,19 @@ struct _WmCheckDetails
   GtkLabel *if_left_label, *if_left;
   GtkLabel *next_step_label, *next_step;
   GtkWidget *note;
+  GtkWidget *suggestion, *take_suggestion, *other_word;
+  GtkLabel *suggestion_text;
+  GtkWidget *measure, *by_gauge;
   GtkWidget *not_present, *take_back;
   GtkLabel *marks_label;
 
-  char *shown_note;
+  char *shown_note, *shown_other_word;
 };
 
 enum
 {
   NOTE_CHANGED,
+  OTHER_WORD_CHANGED,
   N_SIGNALS
 };
 
@@ -90,6 +95,31 @@ tell_note (WmCheckDetails *self)
 }
 
 static void
+tell_other_word (WmCheckDetails *self)
+{
+  const char *text = gtk_editable_get_text (GTK_EDITABLE (self->other_word));
+
+  if (g_strcmp0 (text, self->shown_other_word) == 0)
+    return;
+  g_free (self->shown_other_word);
+  self->shown_other_word = g_strdup (text);
+  g_signal_emit (self, signals[OTHER_WORD_CHANGED], 0, text);
+}
+
+static void
+on_other_word_activated (GtkEntry *entry, WmCheckDetails *self)
+{
+  tell_other_word (self);
+  gtk_widget_child_focus (self->severities, GTK_DIR_TAB_FORWARD);
+}
+
+static void
+on_other_word_left (GtkEventControllerFocus *controller, WmCheckDetails *self)
+{
+  tell_other_word (self);
+}
+
+static void
 on_note_activated (GtkEntry *entry, WmCheckDetails *self)
 {
   tell_note (self);
@@ -116,6 +146,7 @@ static void
 wm_check_details_finalize (GObject *object)
 {
   g_free (WM_CHECK_DETAILS (object)->shown_note);
+  g_free (WM_CHECK_DETAILS (object)->shown_other_word);
   G_OBJECT_CLASS (wm_check_details_parent_class)->finalize (object);
 }
 
@@ -132,6 +163,10 @@ wm_check_details_class_init (WmCheckDetailsClass *klass)
       g_signal_new ("note-changed", WM_TYPE_CHECK_DETAILS, G_SIGNAL_RUN_LAST, 0, NULL,
                     NULL, NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
 
+  signals[OTHER_WORD_CHANGED] =
+      g_signal_new ("other-word-changed", WM_TYPE_CHECK_DETAILS, G_SIGNAL_RUN_LAST, 0,
+                    NULL, NULL, NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
+
   gtk_widget_class_set_template_from_resource (widget_class, WM_UI "check-details.ui");
   gtk_widget_class_bind_template_child (widget_class, WmCheckDetails, severities);
   gtk_widget_class_bind_template_child (widget_class, WmCheckDetails, reading);
@@ -145,16 +180,24 @@ wm_check_details_class_init (WmCheckDetailsClass *klass)
   gtk_widget_class_bind_template_child (widget_class, WmCheckDetails, next_step_label);
   gtk_widget_class_bind_template_child (widget_class, WmCheckDetails, next_step);
   gtk_widget_class_bind_template_child (widget_class, WmCheckDetails, note);
+  gtk_widget_class_bind_template_child (widget_class, WmCheckDetails, suggestion);
+  gtk_widget_class_bind_template_child (widget_class, WmCheckDetails, suggestion_text);
+  gtk_widget_class_bind_template_child (widget_class, WmCheckDetails, take_suggestion);
+  gtk_widget_class_bind_template_child (widget_class, WmCheckDetails, other_word);
+  gtk_widget_class_bind_template_child (widget_class, WmCheckDetails, measure);
+  gtk_widget_class_bind_template_child (widget_class, WmCheckDetails, by_gauge);
   gtk_widget_class_bind_template_child (widget_class, WmCheckDetails, not_present);
   gtk_widget_class_bind_template_child (widget_class, WmCheckDetails, take_back);
   gtk_widget_class_bind_template_child (widget_class, WmCheckDetails, marks_label);
   gtk_widget_class_bind_template_callback (widget_class, on_note_activated);
+  gtk_widget_class_bind_template_callback (widget_class, on_other_word_activated);
 }
 
 static void
 wm_check_details_init (WmCheckDetails *self)
 {
   GtkEventController *focus = gtk_event_controller_focus_new ();
+  GtkEventController *other = gtk_event_controller_focus_new ();
 
   gtk_widget_init_template (GTK_WIDGET (self));
   for (guint i = 0; i < G_N_ELEMENTS (choices); i++)
@@ -163,6 +206,14 @@ wm_check_details_init (WmCheckDetails *self)
   wm_action_name_widget (self->take_back, "inspection.answer::not-looked-at");
   g_signal_connect (focus, "leave", G_CALLBACK (on_note_left), self);
   gtk_widget_add_controller (self->note, focus);
+  g_signal_connect (other, "leave", G_CALLBACK (on_other_word_left), self);
+  gtk_widget_add_controller (self->other_word, other);
+  wm_action_name_widget (self->take_suggestion, "inspection.take-suggestion");
+  wm_action_name_widget (self->measure, "canvas.tool::span");
+  wm_action_name_widget (self->by_gauge, "inspection.by-gauge");
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->other_word),
+                                  GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _ ("Why another word than the numbers"), -1);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->severities),
                                   GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Severity"), -1);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->note),
@@ -209,10 +260,7 @@ show_reading (WmCheckDetails *self, WmMeasurement *reading)
   gtk_widget_set_visible (self->reading, reading != NULL);
   if (reading == NULL)
     return;
-  value = isfinite (reading->uncertainty_mm)
-              ? g_strdup_printf (_ ("%.2f ± %.2f mm"), reading->value_mm,
-                                 reading->uncertainty_mm)
-              : g_strdup_printf (_ ("%.2f mm"), reading->value_mm);
+  value = wm_wear_value_text (reading->value_mm, reading->uncertainty_mm);
   gtk_label_set_text (self->reading_value, value);
   has_left = isfinite (reading->as_made_mm) && reading->as_made_mm > 0;
   gtk_widget_set_visible (GTK_WIDGET (self->section), has_left);
@@ -223,6 +271,38 @@ show_reading (WmCheckDetails *self, WmMeasurement *reading)
                           100 * reading->value_mm / reading->as_made_mm);
   gtk_label_set_text (self->reading_left, left);
   wm_wire_section_set_ratio (self->section, reading->value_mm / reading->as_made_mm);
+}
+
+static gboolean
+is_other_word (WmCheck *check)
+{
+  return check->suggested != WM_SEVERITY_NOT_LOOKED_AT
+         && check->severity != WM_SEVERITY_NOT_LOOKED_AT
+         && check->severity != check->suggested;
+}
+
+/* What the numbers point to: never more than said. */
+static void
+show_suggestion (WmCheckDetails *self, WmCheck *check)
+{
+  gboolean has = check->suggested != WM_SEVERITY_NOT_LOOKED_AT;
+  const char *word = wm_severity_word (check->suggested);
+  g_autofree char *text = NULL;
+
+  gtk_widget_set_visible (self->suggestion, has);
+  gtk_widget_set_visible (self->take_suggestion, check->severity != check->suggested);
+  gtk_widget_set_visible (self->other_word, is_other_word (check));
+  if (has)
+    text = check->suggested_reason != NULL
+               ? g_strdup_printf (_ ("The numbers say %s: %s"), word,
+                                  check->suggested_reason)
+               : g_strdup_printf (_ ("The numbers say %s"), word);
+  gtk_label_set_text (self->suggestion_text, text != NULL ? text : "");
+  g_free (self->shown_other_word);
+  self->shown_other_word =
+      g_strdup (check->other_word_note != NULL ? check->other_word_note : "");
+  if (gtk_widget_get_focus_child (self->other_word) == NULL)
+    gtk_editable_set_text (GTK_EDITABLE (self->other_word), self->shown_other_word);
 }
 
 void
@@ -237,6 +317,7 @@ wm_check_details_show (WmCheckDetails *self, WmCheck *check, const WmChecklistIt
   show_fact (self->if_left_label, self->if_left, wm_trade_text (check->if_left));
   show_fact (self->next_step_label, self->next_step, next_step);
   show_reading (self, reading);
+  show_suggestion (self, check);
 
   if (n_marks > 0)
     marks = g_strdup_printf (ngettext ("%u mark", "%u marks", n_marks), n_marks);
@@ -256,10 +337,18 @@ void
 wm_check_details_leave (WmCheckDetails *self)
 {
   tell_note (self);
+  tell_other_word (self);
 }
 
 void
 wm_check_details_focus_note (WmCheckDetails *self)
 {
   gtk_widget_grab_focus (self->note);
+}
+
+gboolean
+wm_check_details_focus_other_word (WmCheckDetails *self)
+{
+  return gtk_widget_get_visible (self->other_word)
+         && gtk_widget_grab_focus (self->other_word);
 }

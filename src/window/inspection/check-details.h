@@ -2,6 +2,7 @@
  *
  * Buttons reach the actions of the page ("inspection."). Signal:
  *   note-changed (const char *)   a note was typed and left; "" for none
+ *   other-word-changed (const char *)   so was why the numbers are not followed
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -30,3 +31,5 @@ wm_check_details_show (WmCheckDetails *self, WmCheck *check, const WmChecklistIt
 /* Tells a note that is still being typed. */
 void wm_check_details_leave (WmCheckDetails *self);
 void wm_check_details_focus_note (WmCheckDetails *self);
+/* FALSE: the word is the one the numbers point to, or there is none. */
+gboolean wm_check_details_focus_other_word (WmCheckDetails *self);

@@ -47,6 +47,7 @@ struct _WmChecklistPane
 enum
 {
   NOTE_CHANGED,
+  OTHER_WORD_CHANGED,
   N_SIGNALS
 };
 
@@ -256,6 +257,12 @@ on_note_changed (WmCheckDetails *details, const char *note, WmChecklistPane *sel
 }
 
 static void
+on_other_word_changed (WmCheckDetails *details, const char *note, WmChecklistPane *self)
+{
+  g_signal_emit (self, signals[OTHER_WORD_CHANGED], 0, note);
+}
+
+static void
 wm_checklist_pane_dispose (GObject *object)
 {
   WmChecklistPane *self = WM_CHECKLIST_PANE (object);
@@ -294,6 +301,10 @@ wm_checklist_pane_class_init (WmChecklistPaneClass *klass)
       g_signal_new ("note-changed", WM_TYPE_CHECKLIST_PANE, G_SIGNAL_RUN_LAST, 0, NULL,
                     NULL, NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
 
+  signals[OTHER_WORD_CHANGED] =
+      g_signal_new ("other-word-changed", WM_TYPE_CHECKLIST_PANE, G_SIGNAL_RUN_LAST, 0,
+                    NULL, NULL, NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
+
   gtk_widget_class_set_template_from_resource (widget_class, WM_UI "checklist-pane.ui");
   gtk_widget_class_bind_template_child (widget_class, WmChecklistPane, stack);
   gtk_widget_class_bind_template_child (widget_class, WmChecklistPane, progress_label);
@@ -316,6 +327,8 @@ wm_checklist_pane_init (WmChecklistPane *self)
   gtk_widget_init_template (GTK_WIDGET (self));
   self->details = g_object_ref_sink (wm_check_details_new ());
   g_signal_connect (self->details, "note-changed", G_CALLBACK (on_note_changed), self);
+  g_signal_connect (self->details, "other-word-changed",
+                    G_CALLBACK (on_other_word_changed), self);
   wm_action_name_widget (self->conclude, "inspection.conclude");
   /* Inside the scroller, which would scroll at the 1 and the 3 of a number pad without
    * Num Lock (End, Page Down). */
@@ -399,4 +412,10 @@ wm_checklist_pane_focus_note (WmChecklistPane *self)
 {
   if (self->open >= 0)
     wm_check_details_focus_note (self->details);
+}
+
+gboolean
+wm_checklist_pane_focus_other_word (WmChecklistPane *self)
+{
+  return self->open >= 0 && wm_check_details_focus_other_word (self->details);
 }

@@ -3,6 +3,7 @@
  * Shows what it is given; buttons reach the actions of the page ("inspection.").
  * Signal:
  *   note-changed (const char *)   of the open check
+ *   other-word-changed (const char *)   likewise
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
@@ -32,3 +33,4 @@ void wm_checklist_pane_set_concluded (WmChecklistPane *self, const char *words);
 
 void wm_checklist_pane_leave (WmChecklistPane *self);
 void wm_checklist_pane_focus_note (WmChecklistPane *self);
+gboolean wm_checklist_pane_focus_other_word (WmChecklistPane *self);

@@ -99,6 +99,28 @@ wm_inspection_change_note (WmInspectionPage *self, const char *note)
 }
 
 static void
+change_other_word (WmInspectionPage *self, const char *note)
+{
+  WmCheck *open = get_open_check (self);
+  g_autoptr (WmCheck) check = NULL;
+  WmEdit *edit;
+
+  if (open == NULL)
+    return;
+  check = wm_session_copy (self->session, open);
+  wm_record_set_text (WM_RECORD (check), "other-word-note", note);
+  edit = wm_session_begin (self->session, N_ ("Why another word than the numbers"));
+  wm_inspection_put_check (self, edit, check);
+  wm_inspection_commit (self, edit);
+}
+
+static void
+on_other_word_changed (WmChecklistPane *pane, const char *note, WmInspectionPage *self)
+{
+  change_other_word (self, note);
+}
+
+static void
 on_note_changed (WmChecklistPane *pane, const char *note, WmInspectionPage *self)
 {
   wm_inspection_change_note (self, note);
@@ -107,8 +129,8 @@ on_note_changed (WmChecklistPane *pane, const char *note, WmInspectionPage *self
 /* ---- opening --------------------------------------------------------------------------
  */
 
-static WmMeasurement *
-find_reading (WmInspectionPage *self, const WmId *check_id)
+WmMeasurement *
+wm_inspection_find_reading (WmInspectionPage *self, const WmId *check_id)
 {
   WmMeasurement *last = NULL;
 
@@ -146,7 +168,7 @@ wm_inspection_show_open_check (WmInspectionPage *self)
     item = wm_trade_find_item (trade, open->item);
   wm_checklist_pane_open (
       self->pane, get_open (self), item,
-      open != NULL ? find_reading (self, &self->open_id) : NULL,
+      open != NULL ? wm_inspection_find_reading (self, &self->open_id) : NULL,
       open != NULL ? wm_inspection_count_marks_of_check (self, &self->open_id) : 0);
   update_answer_state (self, open);
 }
@@ -205,6 +227,16 @@ on_next_open (GSimpleAction *action, GVariant *parameter, gpointer user_data)
                                       NULL);
       return;
     }
+  if (self->beside == WM_BESIDE_SCALE)
+    {
+      wm_inspection_use_scale (self);
+      return;
+    }
+  if (self->beside == WM_BESIDE_MEASURING)
+    {
+      wm_inspection_take_value (self);
+      return;
+    }
   /* The check a waiting mark was brought to with the keys is the chosen one. */
   if (get_open (self) >= 0 && wm_inspection_tie_waiting (self, get_open (self)))
     {
@@ -245,6 +277,28 @@ on_note (GSimpleAction *action, GVariant *parameter, gpointer user_data)
   wm_checklist_pane_focus_note (WM_INSPECTION_PAGE (user_data)->pane);
 }
 
+static void
+on_take_suggestion (GSimpleAction *action, GVariant *parameter, gpointer user_data)
+{
+  WmInspectionPage *self = user_data;
+  WmCheck *open = get_open_check (self);
+
+  if (open != NULL && open->suggested != WM_SEVERITY_NOT_LOOKED_AT)
+    wm_inspection_answer (self, open->suggested);
+  else if (self->session != NULL)
+    wm_session_toast (self->session, _ ("There are no numbers for this check yet."));
+}
+
+static void
+on_other_word (GSimpleAction *action, GVariant *parameter, gpointer user_data)
+{
+  WmInspectionPage *self = user_data;
+
+  if (!wm_checklist_pane_focus_other_word (self->pane) && self->session != NULL)
+    wm_session_toast (self->session, _ ("The word is the one the numbers point to, or "
+                                        "there are no numbers."));
+}
+
 /* Escape takes back one thing at a time, the newest first. */
 static void
 on_cancel (GSimpleAction *action, GVariant *parameter, gpointer user_data)
@@ -258,6 +312,8 @@ on_cancel (GSimpleAction *action, GVariant *parameter, gpointer user_data)
     g_action_group_activate_action (wm_canvas_get_actions (self->canvas), "cancel", NULL);
   else if (!wm_id_is_none (&self->tying))
     wm_inspection_stop_waiting (self);
+  else if (self->beside != WM_BESIDE_CHECKLIST)
+    wm_inspection_leave_measuring (self);
   else if (!wm_id_is_none (&self->open_id))
     wm_inspection_open_check (self, -1, FALSE);
 }
@@ -416,6 +472,8 @@ static const GActionEntry entries[] = {
   { "next-check", on_next_check },
   { "previous-check", on_previous_check },
   { "note", on_note },
+  { "take-suggestion", on_take_suggestion },
+  { "other-word", on_other_word },
   { "cancel", on_cancel },
   { "conclude", on_conclude },
   { "go-to-take-in", on_go_to_take_in },
@@ -434,7 +492,10 @@ enable (GSimpleActionGroup *group, const char *const *names, guint n_names,
 void
 wm_inspection_update_actions (WmInspectionPage *self)
 {
-  static const char *const writing[] = { "answer", "conclude", "note", "re-tie" };
+  static const char *const writing[] = {
+    "answer", "conclude",   "note",      "re-tie",          "by-gauge",     "snap",
+    "unworn", "take-value", "use-scale", "take-suggestion", "remove-scale", "other-word"
+  };
   static const char *const adding[] = { "add", "add-view", "paste" };
   static const char *const changing[] = { "step", "describe", "remove" };
   gboolean can_write = self->session != NULL && !wm_session_is_read_only (self->session)
@@ -455,4 +516,6 @@ wm_inspection_init_checks (WmInspectionPage *self)
   gtk_widget_insert_action_group (GTK_WIDGET (self), "inspection",
                                   G_ACTION_GROUP (self->actions));
   g_signal_connect (self->pane, "note-changed", G_CALLBACK (on_note_changed), self);
+  g_signal_connect (self->pane, "other-word-changed", G_CALLBACK (on_other_word_changed),
+                    self);
 }

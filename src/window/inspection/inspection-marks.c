@@ -87,6 +87,19 @@ make_value (WmInspectionPage *self, WmMark *mark, WmPhoto *photo)
   value->is_unconfirmed = !mark->confirmed || check == NULL;
   value->name = wm_inspection_is_carried (mark) ? make_carried_name (self, mark)
                                                 : make_name (check, value->severity);
+  /* What lies where it was in the last visit is measured once it is accepted. */
+  if (shape == WM_SHAPE_SPAN && !wm_inspection_is_carried (mark))
+    {
+      value->value = wm_inspection_describe_span (self, mark);
+      value->is_measuring = self->beside == WM_BESIDE_MEASURING
+                            && wm_id_equal (&value->id, &self->measured_id);
+    }
+  if (value->value != NULL)
+    {
+      g_autofree char *name = g_steal_pointer (&value->name);
+
+      value->name = g_strdup_printf ("%s, %s", name, value->value);
+    }
   return value;
 }
 
@@ -122,6 +135,7 @@ wm_inspection_show_marks (WmInspectionPage *self)
   WmPhoto *photo = wm_inspection_get_photo (self);
   g_autoptr (GPtrArray) values =
       g_ptr_array_new_with_free_func ((GDestroyNotify)wm_mark_value_free);
+  WmMarkValue *scale;
 
   for (guint i = 0; photo != NULL && i < self->marks->len; i++)
     {
@@ -135,6 +149,9 @@ wm_inspection_show_marks (WmInspectionPage *self)
         g_ptr_array_add (values, value);
     }
   g_ptr_array_sort (values, compare_numbers);
+  scale = photo != NULL ? wm_inspection_make_scale_value (self) : NULL;
+  if (scale != NULL)
+    g_ptr_array_add (values, scale);
   wm_canvas_set_marks (self->canvas, values);
 }
 
@@ -207,8 +224,9 @@ wm_inspection_wait_for_check (WmInspectionPage *self, const WmId *mark_id)
 void
 wm_inspection_stop_waiting (WmInspectionPage *self)
 {
+  if (!wm_id_is_none (&self->tying))
+    wm_inspection_hint (self, NULL);
   self->tying = WM_ID_NONE;
-  wm_inspection_hint (self, NULL);
 }
 
 /* Ties @mark to the check at @index within @edit; gives the check its number. */
@@ -247,6 +265,7 @@ wm_inspection_tie_waiting (WmInspectionPage *self, int check_index)
   wm_inspection_commit (self, edit);
   wm_canvas_set_selected (self->canvas, wm_record_get_id (WM_RECORD (mark)));
   wm_checklist_pane_set_checks (self->pane, self->checks);
+  wm_inspection_tied (self, mark, g_ptr_array_index (self->checks, check_index));
   wm_inspection_show_marks (self);
   return TRUE;
 }
@@ -257,10 +276,17 @@ wm_inspection_tie_waiting (WmInspectionPage *self, int check_index)
 static void
 on_mark_added (WmCanvas *canvas, WmMarkValue *value, WmInspectionPage *self)
 {
-  g_autoptr (WmMark) mark = wm_mark_new ();
+  g_autoptr (WmMark) mark = NULL;
   int open = wm_checks_find (self->checks, &self->open_id);
-  WmEdit *edit = wm_session_begin (self->session, N_ ("Place mark"));
+  WmEdit *edit;
 
+  if (value->is_bare)
+    {
+      wm_inspection_scale_placed (self, value);
+      return;
+    }
+  mark = wm_mark_new ();
+  edit = wm_session_begin (self->session, N_ ("Place mark"));
   mark->photo_id = self->photo_id;
   mark->confirmed = TRUE;
   take_value (mark, value);
@@ -273,7 +299,10 @@ on_mark_added (WmCanvas *canvas, WmMarkValue *value, WmInspectionPage *self)
   wm_inspection_stop_waiting (self);
   wm_canvas_set_selected (self->canvas, wm_record_get_id (WM_RECORD (mark)));
   wm_inspection_show (self);
-  if (open < 0)
+  if (value->shape == WM_SHAPE_SPAN)
+    wm_inspection_span_placed (self, mark);
+  /* A measured place is tied when its value is taken. */
+  else if (open < 0)
     wm_inspection_wait_for_check (self, wm_record_get_id (WM_RECORD (mark)));
 }
 
@@ -285,6 +314,8 @@ on_mark_edited (WmCanvas *canvas, WmMarkValue *value, WmInspectionPage *self)
   gboolean carried = shown != NULL && wm_inspection_is_carried (shown);
   WmEdit *edit;
 
+  if (value->is_bare)
+    wm_inspection_scale_placed (self, value);
   if (shown == NULL)
     return;
   mark = wm_session_copy (self->session, shown);
@@ -295,9 +326,11 @@ on_mark_edited (WmCanvas *canvas, WmMarkValue *value, WmInspectionPage *self)
     wm_inspection_put_accepted (self, edit, mark);
   wm_session_put (self->session, edit, mark);
   wm_inspection_replace (self->marks, mark);
+  wm_inspection_remeasure (self, edit, mark);
   wm_inspection_commit (self, edit);
   if (carried)
     wm_inspection_show (self);
+  wm_inspection_span_chosen (self, mark);
 }
 
 static void
@@ -306,6 +339,8 @@ on_mark_removed (WmCanvas *canvas, WmId *id, WmInspectionPage *self)
   WmMark *mark = wm_inspection_find (self->marks, id);
   WmEdit *edit;
 
+  if (self->beside == WM_BESIDE_SCALE && wm_id_equal (id, &self->photo_id))
+    wm_inspection_scale_removed (self);
   if (mark == NULL)
     return;
   edit = wm_session_begin (self->session, N_ ("Delete mark"));
@@ -331,11 +366,12 @@ on_mark_chosen (WmCanvas *canvas, WmId *id, WmInspectionPage *self)
       wm_inspection_choose_carried (self, mark);
       return;
     }
-  if (wm_id_is_none (&mark->check_id))
+  if (wm_id_is_none (&mark->check_id) && self->beside == WM_BESIDE_CHECKLIST)
     {
       wm_inspection_wait_for_check (self, id);
       return;
     }
+  wm_inspection_span_chosen (self, mark);
   index = wm_checks_find (self->checks, &mark->check_id);
   if (index >= 0)
     wm_inspection_open_check (self, index, FALSE);
@@ -365,6 +401,9 @@ on_tool_changed (GActionGroup *group, const char *name, GVariant *state,
 {
   const char *tool = g_variant_get_string (state, NULL);
 
+  wm_inspection_tool_chosen (self, tool);
+  if (self->beside != WM_BESIDE_CHECKLIST)
+    return;
   if (wm_id_is_none (&self->tying))
     wm_inspection_hint (self, g_str_equal (tool, "spot")
                                   ? NULL

@@ -8,6 +8,7 @@
 #include <math.h>
 
 #include "record/make-checks.h"
+#include "report/photo-scale.h"
 #include "window/action-table.h"
 #include "window/inspection/inspection-private.h"
 #include "window/photo-words.h"
@@ -45,8 +46,10 @@ wm_inspection_replace (GPtrArray *list, gpointer record)
     if (wm_id_equal (wm_record_get_id (g_ptr_array_index (list, i)),
                      wm_record_get_id (record)))
       {
+        /* It may be the very one that is there. */
+        g_object_ref (record);
         g_object_unref (g_ptr_array_index (list, i));
-        g_ptr_array_index (list, i) = g_object_ref (record);
+        g_ptr_array_index (list, i) = record;
         return;
       }
   g_ptr_array_add (list, g_object_ref (record));
@@ -169,8 +172,12 @@ show_scale (WmInspectionPage *self)
   WmPhoto *photo = wm_inspection_get_photo (self);
   double px_per_mm = photo != NULL ? wm_photo_scale_px_per_mm (photo) : NAN;
   double zoom = wm_canvas_get_view (self->canvas)->zoom;
+  WmPhotoScale scale;
 
   wm_scale_bar_set_px_per_mm (self->scale_bar, px_per_mm * zoom);
+  wm_scale_bar_set_middle_only (
+      self->scale_bar, isfinite (px_per_mm) && wm_photo_scale_read (photo, &scale)
+                           && !wm_photo_scale_is_even (&scale));
   gtk_widget_set_visible (self->scale_card, isfinite (px_per_mm));
 }
 
@@ -274,6 +281,8 @@ wm_inspection_show (WmInspectionPage *self)
   wm_inspection_show_open_check (self);
   wm_inspection_show_photo (self, &self->photo_id);
   wm_inspection_show_strip (self);
+  wm_inspection_scale_reloaded (self);
+  wm_inspection_show_measuring (self);
   wm_inspection_update_actions (self);
 }
 
@@ -288,6 +297,10 @@ forget_visit (WmInspectionPage *self)
   take_list (&self->marks, g_ptr_array_new_with_free_func (g_object_unref));
   take_list (&self->measurements, g_ptr_array_new_with_free_func (g_object_unref));
   self->visit_id = self->open_id = self->photo_id = self->tying = WM_ID_NONE;
+  self->measured_id = WM_ID_NONE;
+  self->take_when_tied = FALSE;
+  if (self->session != NULL)
+    wm_inspection_leave_measuring (self);
   wm_inspection_hint (self, NULL);
 }
 
@@ -344,6 +357,10 @@ set_room (WmMomentPage *page, WmRoom room)
   WmInspectionPage *self = WM_INSPECTION_PAGE (page);
 
   self->room = room;
+  /* As wide for every pane: the photo does not move when another one comes. */
+  adw_clamp_set_maximum_size (self->beside_clamp, pane_widths[room]);
+  adw_clamp_set_tightening_threshold (self->beside_clamp, pane_widths[room]);
+  gtk_widget_set_size_request (GTK_WIDGET (self->panes), pane_widths[room], -1);
   gtk_widget_set_size_request (GTK_WIDGET (self->pane), pane_widths[room], -1);
   wm_photo_strip_set_room (self->strip, room);
   wm_photo_tray_set_room (self->tray, room);
@@ -375,6 +392,7 @@ name_buttons (WmInspectionPage *self)
   wm_action_name_widget (self->tool_spot, "canvas.tool::spot");
   wm_action_name_widget (self->tool_line, "canvas.tool::line");
   wm_action_name_widget (self->tool_outline, "canvas.tool::outline");
+  wm_action_name_widget (self->tool_span, "canvas.tool::span");
   wm_action_name_widget (self->loupe, "canvas.loupe");
   wm_action_name_widget (self->turn_right, "canvas.turn-right");
   wm_action_name_widget (self->zoom_out, "canvas.zoom-out");
@@ -392,6 +410,7 @@ wm_inspection_page_dispose (GObject *object)
   wm_inspection_drop_import (self);
   if (self->arrivals != NULL)
     wm_arrivals_set_folder (self->arrivals, NULL);
+  wm_inspection_dispose_measuring (self);
   if (self->mark_menu != NULL)
     gtk_widget_unparent (self->mark_menu);
   self->mark_menu = NULL;
@@ -429,6 +448,7 @@ bind_children (GtkWidgetClass *widget_class)
   BIND (tool_spot);
   BIND (tool_line);
   BIND (tool_outline);
+  BIND (tool_span);
   BIND (loupe);
   BIND (turn_right);
   BIND (zoom_out);
@@ -438,7 +458,11 @@ bind_children (GtkWidgetClass *widget_class)
   BIND (scale_bar);
   BIND (tray);
   BIND (strip);
+  BIND (beside_clamp);
+  BIND (panes);
   BIND (pane);
+  BIND (scale_pane);
+  BIND (measuring_pane);
 }
 
 static void
@@ -452,6 +476,8 @@ wm_inspection_page_class_init (WmInspectionPageClass *klass)
   g_type_ensure (WM_TYPE_PHOTO_TRAY);
   g_type_ensure (WM_TYPE_PHOTO_STRIP);
   g_type_ensure (WM_TYPE_CHECKLIST_PANE);
+  g_type_ensure (WM_TYPE_SCALE_PANE);
+  g_type_ensure (WM_TYPE_MEASURING_PANE);
   gtk_widget_class_set_template_from_resource (widget_class, WM_UI "inspection-page.ui");
   bind_children (widget_class);
 }
@@ -464,6 +490,7 @@ wm_inspection_page_init (WmInspectionPage *self)
   gtk_widget_init_template (widget);
   forget_visit (self);
   wm_inspection_init_checks (self);
+  wm_inspection_init_measuring (self);
   wm_inspection_init_marks (self);
   wm_inspection_init_photos (self);
   wm_inspection_init_tray (self);

@@ -4,6 +4,9 @@
  * inspection-checks.c  answering, opening, concluding
  * inspection-marks.c   marks of the shown photo, and tying them to checks
  * inspection-carried.c marks of the last visit, to be accepted
+ * inspection-scale.c   the scale of the shown photo
+ * inspection-spans.c   how long a span is, snapping, readings that follow
+ * inspection-measuring.c  measuring beside the photo, taking a reading
  * inspection-photos.c  photos coming in, their order, view, removal
  * inspection-tray.c    new photos of the watched folder
  *
@@ -11,16 +14,36 @@
  */
 #pragma once
 
+#include "reckon/length.h"
 #include "trade/trade.h"
 #include "window/canvas/canvas.h"
 #include "window/canvas/scale-bar.h"
 #include "window/inspection/checklist-pane.h"
 #include "window/inspection/checks.h"
 #include "window/inspection/inspection-page.h"
+#include "window/measuring/measuring-pane.h"
+#include "window/measuring/scale-pane.h"
 #include "window/moment-page.h"
 #include "window/photo-import.h"
 #include "window/photo-strip.h"
 #include "window/tray/photo-tray.h"
+
+/* What stands beside the photo. */
+typedef enum
+{
+  WM_BESIDE_CHECKLIST,
+  WM_BESIDE_SCALE,
+  WM_BESIDE_MEASURING
+} WmBeside;
+
+/* What is known of the ends of a span while the page is open. */
+typedef struct
+{
+  WmPoint at[2];
+  WmPoint placed[2]; /* before they were snapped */
+  double u_px[2];
+  gboolean is_snapped[2];
+} WmSpanEnds;
 
 struct _WmInspectionPage
 {
@@ -31,13 +54,17 @@ struct _WmInspectionPage
   WmCanvas *canvas;
   GtkWidget *photo_card, *hint_card, *scale_card, *marking_bar;
   GtkLabel *photo_title, *photo_facts, *hint, *zoom_label;
-  GtkWidget *tool_spot, *tool_line, *tool_outline, *loupe, *turn_right;
+  GtkWidget *tool_spot, *tool_line, *tool_outline, *tool_span, *loupe, *turn_right;
   GtkWidget *zoom_out, *zoom_fit, *zoom_in;
   AdwStatusPage *empty;
   WmScaleBar *scale_bar;
   WmPhotoTray *tray;
   WmPhotoStrip *strip;
+  AdwClamp *beside_clamp;
+  GtkStack *panes;
   WmChecklistPane *pane;
+  WmScalePane *scale_pane;
+  WmMeasuringPane *measuring_pane;
   GtkWidget *mark_menu;
 
   WmSession *session;
@@ -48,9 +75,24 @@ struct _WmInspectionPage
   GPtrArray *measurements; /* WmMeasurement of the visit */
   gboolean checks_are_new; /* made from the tables, not in the archive yet */
 
-  WmId open_id;         /* the open check, or none */
-  WmId photo_id;        /* the photo in the canvas, or none */
-  WmId tying;           /* a mark that waits for the check that is chosen next, or none */
+  WmId open_id;  /* the open check, or none */
+  WmId photo_id; /* the photo in the canvas, or none */
+  WmId tying;    /* a mark that waits for the check that is chosen next, or none */
+  /* Measuring (inspection-measuring.c, -spans.c). */
+  WmBeside beside;
+  WmId measured_id;      /* the span that is measured, or none */
+  WmId subject_id;       /* the check the measuring pane was opened for, or none */
+  GHashTable *span_ends; /* WmId of a span -> WmSpanEnds */
+  GCancellable *snapping;
+  gboolean snaps;          /* ends go to the metal's edge by themselves */
+  gboolean unworn_next;    /* the next span is a place as it was made */
+  gboolean take_when_tied; /* the value is taken once the check is chosen */
+
+  /* The scale while it is looked at (inspection-scale.c). */
+  WmPoint scale_points[4];
+  gboolean has_scale_points, scale_is_rectangle;
+  WmId scale_photo_id;
+
   WmId canvas_photo_id; /* what the canvas has loaded */
 
   GSimpleActionGroup *actions, *photo_actions;
@@ -85,6 +127,8 @@ void wm_inspection_open_check (WmInspectionPage *self, int index, gboolean with_
 void wm_inspection_show_open_check (WmInspectionPage *self);
 void wm_inspection_answer (WmInspectionPage *self, WmSeverity severity);
 void wm_inspection_change_note (WmInspectionPage *self, const char *note);
+/* The last reading of the check before the work, or NULL. */
+WmMeasurement *wm_inspection_find_reading (WmInspectionPage *self, const WmId *check_id);
 /* Puts a changed copy of a check, and the whole list where it is new. */
 void wm_inspection_put_check (WmInspectionPage *self, WmEdit *edit, WmCheck *check);
 void wm_inspection_update_actions (WmInspectionPage *self);
@@ -111,6 +155,53 @@ void wm_inspection_choose_carried (WmInspectionPage *self, WmMark *mark);
 /* Confirms @mark, ties it to its check and opens that again where it was called sound
  * before the place was shown. @mark itself is the caller's to put, after this. */
 void wm_inspection_put_accepted (WmInspectionPage *self, WmEdit *edit, WmMark *mark);
+
+/* ---- inspection-scale.c ---- */
+double wm_inspection_get_camera (WmInspectionPage *self);
+void wm_inspection_open_scale (WmInspectionPage *self, gboolean is_rectangle);
+/* Another photo, or its record changed. */
+void wm_inspection_scale_reloaded (WmInspectionPage *self);
+/* (nullable): the points of the scale, to be shown with the marks. */
+WmMarkValue *wm_inspection_make_scale_value (WmInspectionPage *self);
+void wm_inspection_scale_placed (WmInspectionPage *self, const WmMarkValue *value);
+void wm_inspection_scale_removed (WmInspectionPage *self);
+void wm_inspection_use_scale (WmInspectionPage *self);
+
+/* ---- inspection-spans.c ---- */
+/* FALSE for what is no span of two places. */
+gboolean wm_inspection_read_span (WmMark *mark, WmPoint ends[2]);
+void wm_inspection_get_ends (WmInspectionPage *self, WmMark *mark, const WmPoint at[2],
+                             WmSpanEnds *out);
+double wm_inspection_u_end_px (const WmSpanEnds *ends);
+/* WM_MISSING: the photo has no scale. */
+WmResult wm_inspection_measure_span (WmInspectionPage *self, WmMark *mark,
+                                     WmSpanEnds *ends, WmLength *length);
+WmMeasurement *wm_inspection_find_of_mark (WmInspectionPage *self, const WmId *mark_id);
+/* What its plate says; NULL: nothing yet. Caller frees. */
+char *wm_inspection_describe_span (WmInspectionPage *self, WmMark *mark);
+/* Puts what follows from a changed mark, photo or reading into the same edit. */
+void wm_inspection_remeasure (WmInspectionPage *self, WmEdit *edit, WmMark *mark);
+void wm_inspection_remeasure_photo (WmInspectionPage *self, WmEdit *edit, WmPhoto *photo);
+void wm_inspection_put_suggestion (WmInspectionPage *self, WmEdit *edit,
+                                   WmMeasurement *reading);
+void wm_inspection_snap (WmInspectionPage *self, WmMark *mark, gboolean is_unworn);
+void wm_inspection_move_ends (WmInspectionPage *self, WmMark *shown,
+                              const WmPoint ends[2], const char *label);
+void wm_inspection_take_unworn (WmInspectionPage *self, WmMark *mark);
+
+/* ---- inspection-measuring.c ---- */
+void wm_inspection_init_measuring (WmInspectionPage *self);
+void wm_inspection_dispose_measuring (WmInspectionPage *self);
+void wm_inspection_set_beside (WmInspectionPage *self, WmBeside beside);
+void wm_inspection_open_measuring (WmInspectionPage *self, gboolean by_gauge);
+void wm_inspection_leave_measuring (WmInspectionPage *self);
+void wm_inspection_show_measuring (WmInspectionPage *self);
+void wm_inspection_tool_chosen (WmInspectionPage *self, const char *tool);
+void wm_inspection_span_placed (WmInspectionPage *self, WmMark *mark);
+void wm_inspection_span_chosen (WmInspectionPage *self, WmMark *mark);
+void wm_inspection_take_value (WmInspectionPage *self);
+/* @mark was just tied to @check: a value that waited for it is taken. */
+void wm_inspection_tied (WmInspectionPage *self, WmMark *mark, WmCheck *check);
 
 /* ---- inspection-photos.c ---- */
 void wm_inspection_init_photos (WmInspectionPage *self);

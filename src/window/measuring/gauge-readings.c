@@ -104,8 +104,8 @@ wm_gauge_readings_parse (const char *text, GArray **out_readings, char **out_rem
         }
       if (readings->len == WM_READINGS_MOST)
         {
-          *out_remark = g_strdup_printf (_ ("%d readings of one place at most."),
-                                         WM_READINGS_MOST);
+          *out_remark =
+              g_strdup_printf (_ ("%d readings of one place at most."), WM_READINGS_MOST);
           return WM_FIELD_WRONG;
         }
       g_array_append_val (readings, mm);

@@ -24,11 +24,13 @@ const WmGauge *wm_gauges (guint *n);
 
 /**
  * wm_gauge_readings_parse:
- * @text: "0.61 0.59 0,60", separated by blanks or semicolons; a unit may stand behind each
+ * @text: "0.61 0.59 0,60", separated by blanks or semicolons; a unit may stand behind
+ * each
  *   ("24 thou")
  * @out_readings: (out) (transfer full): array of double, mm; empty for an empty text
  *
- * Odd when one is more than a fifth off their middle one: likely a slip, or another place.
+ * Odd when one is more than a fifth off their middle one: likely a slip, or another
+ * place.
  */
 WmFieldVerdict
 wm_gauge_readings_parse (const char *text, GArray **out_readings, char **out_remark);
@@ -38,8 +40,8 @@ wm_gauge_readings_parse (const char *text, GArray **out_readings, char **out_rem
  * @n: 1 or more
  * @u_gauge_mm: of the gauge, 0 or more
  *
- * The mean; its uncertainty is that of the mean (s / sqrt n, from two readings on) and the
- * gauge's own, which repeating does not make less, in quadrature (GUM 4.2.3, 4.3;
+ * The mean; its uncertainty is that of the mean (s / sqrt n, from two readings on) and
+ * the gauge's own, which repeating does not make less, in quadrature (GUM 4.2.3, 4.3;
  * clauses from memory).
  */
 WmValue wm_gauge_readings_value (const double *readings, guint n, double u_gauge_mm);

@@ -6,8 +6,7 @@
 
 #include "reckon/scale.h"
 
-/* A hand is off by a few screen px; the edge is looked for that far round the place, and
- * never less than at true pixels. Farther it would be another edge. */
+/* However small the photo is shown: farther off it would be another edge. */
 #define REACH_MOST_PX 24.0
 
 typedef struct
@@ -61,9 +60,9 @@ wm_snap_async (const char *path, WmPoint a, WmPoint b, double zoom,
   job->path = g_strdup (path);
   job->a = a;
   job->b = b;
-  job->reach_px =
-      CLAMP (WM_EDGE_REACH_PX * wm_snap_hand_u_px (zoom) / WM_PLACED_POINT_U_PX,
-             WM_EDGE_REACH_PX, REACH_MOST_PX);
+  /* The edge finder takes a hand to be off by a share of the reach. */
+  job->reach_px = CLAMP (wm_snap_hand_u_px (zoom) / WM_EDGE_HAND_SHARE, WM_EDGE_REACH_PX,
+                         REACH_MOST_PX);
   g_task_set_task_data (task, job, job_free);
   g_task_set_check_cancellable (task, TRUE);
   g_task_run_in_thread (task, snap);

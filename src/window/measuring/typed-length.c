@@ -13,10 +13,10 @@ static const struct
   const char *unit;
   double mm;
 } units[] = {
-  { "mm", 1.0 },         { "cm", 10.0 },  { "µm", 1e-3 }, { "μm", 1e-3 }, { "um", 1e-3 },
-  { "micron", 1e-3 },    { "in", 25.4 },  { "inch", 25.4 },
-  { "inches", 25.4 },    { "\"", 25.4 },  { "″", 25.4 },  { "”", 25.4 },
-  { "thou", 25.4e-3 },   { "mil", 25.4e-3 },
+  { "mm", 1.0 },       { "cm", 10.0 },     { "µm", 1e-3 }, { "μm", 1e-3 },
+  { "um", 1e-3 },      { "micron", 1e-3 }, { "in", 25.4 }, { "inch", 25.4 },
+  { "inches", 25.4 },  { "\"", 25.4 },     { "″", 25.4 },  { "”", 25.4 },
+  { "thou", 25.4e-3 }, { "mil", 25.4e-3 },
 };
 
 /* "12", "0.5", "0,5"; moves *text behind it. NaN: no number. */
@@ -139,6 +139,6 @@ wm_typed_length (const char *text, double *out_mm, char **out_remark)
                 _ ("That is over a metre. Check the point and the unit."));
   *out_mm = amount;
   if (unit != 1.0)
-    *out_remark = g_strdup_printf (_ ("That is %.3f mm."), amount);
+    *out_remark = g_strdup_printf (_ ("That is %.4g mm."), amount);
   return WM_FIELD_OK;
 }

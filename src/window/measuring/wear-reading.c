@@ -48,9 +48,8 @@ wm_wear_input_init (WmWearInput *input)
 WmValue
 wm_wear_yield (WmTrade *trade, const char *metal_key)
 {
-  const WmMetal *metal = trade != NULL && metal_key != NULL
-                             ? wm_trade_find_metal (trade, metal_key)
-                             : NULL;
+  const WmMetal *metal =
+      trade != NULL && metal_key != NULL ? wm_trade_find_metal (trade, metal_key) : NULL;
   WmRange range;
 
   if (metal == NULL)

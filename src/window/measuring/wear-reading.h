@@ -22,8 +22,8 @@
 /* A section as the record names it. */
 typedef struct
 {
-  const char *key;  /* "round" ... */
-  const char *name; /* N_() */
+  const char *key;         /* "round" ... */
+  const char *name;        /* N_() */
   const char *height_name; /* N_(): what is measured */
   const char *width_name;  /* N_(): the second size; NULL: it has none */
 } WmSectionKind;
@@ -37,10 +37,10 @@ typedef struct
   WmValue value_mm;   /* value NaN: not measured yet */
   WmValue as_made_mm; /* value NaN: not known */
   const char *section;
-  double width_mm;  /* second size of the section; NaN: not given */
-  double inside_mm; /* inside of the ring it belongs to; NaN: no ring, or not given */
-  const char *quantity;  /* as the record has it; NULL: thickness */
-  WmValue yield_mpa;     /* of the metal as soldering leaves it; value 0: not known */
+  double width_mm;      /* second size of the section; NaN: not given */
+  double inside_mm;     /* inside of the ring it belongs to; NaN: no ring, or not given */
+  const char *quantity; /* as the record has it; NULL: thickness */
+  WmValue yield_mpa;    /* of the metal as soldering leaves it; value 0: not known */
   const WmLimits *limits; /* (nullable): of the check */
 } WmWearInput;
 
@@ -63,9 +63,9 @@ typedef struct
   WmValue open_n, soldered_n; /* the ring it belongs to, pulled open; and soldered */
 
   gboolean has_suggestion;
-  WmSeverity severity;       /* what it points to: the worse end decides */
+  WmSeverity severity;        /* what it points to: the worse end decides */
   WmSeverity at_low, at_high; /* at either end of the expanded uncertainty */
-  gboolean by_share;         /* from the share left, else from the millimetres */
+  gboolean by_share;          /* from the share left, else from the millimetres */
   double from, to; /* the measure's bounds round that level; NaN: no end there */
 } WmWear;
 

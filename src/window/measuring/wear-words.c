@@ -123,8 +123,9 @@ wm_wear_stays (const WmWearInput *input, const WmWear *wear)
   if (!wear->has_suggestion)
     return NULL;
   expanded = wear->by_share
-                 ? g_strdup_printf (_ ("± %.0f %%"), ceil (100 * WM_COVERAGE_FACTOR
-                                                           * wear->thickness_left.u - 1e-6))
+                 ? g_strdup_printf (
+                     _ ("± %.0f %%"),
+                     ceil (100 * WM_COVERAGE_FACTOR * wear->thickness_left.u - 1e-6))
                  : wm_wear_expanded_text (input->value_mm.value, input->value_mm.u);
   if (input->value_mm.u <= 0)
     return g_strdup (_ ("How sure the reading is, is not known."));
