@@ -405,6 +405,7 @@ name_widgets (WmMeasuringPane *self)
   wm_measure_field_name (self->as_made, _ ("Thickness as made, mm"));
   wm_measure_field_name (GTK_WIDGET (self->basis), _ ("Known from"));
   wm_measure_field_name (GTK_WIDGET (self->kind), _ ("Section"));
+  wm_measure_field_name (self->width, _ ("Width, mm"));
   wm_measure_field_name (self->inside, _ ("Inside of the ring, mm"));
   gtk_entry_set_placeholder_text (GTK_ENTRY (self->readings), _ ("0.61 0.59 0.60"));
 }
