@@ -54,16 +54,6 @@ wm_finding_found (WmLanguage *language, WmVisitData *data, const WmFinding *find
   else
     append_sentence (text, wm_say (language, check->fault));
   append_lines (text, language, check->if_left);
-  if (check->other_word_note != NULL && check->suggested != WM_SEVERITY_NOT_LOOKED_AT
-      && check->suggested != check->severity)
-    {
-      g_autofree char *other = g_strdup_printf (
-          wm_say (language, N_ ("The measurement alone says %s; we say %s: %s")),
-          wm_words_severity (language, check->suggested),
-          wm_words_severity (language, check->severity), check->other_word_note);
-
-      append_sentence (text, other);
-    }
   return g_string_free (text, FALSE);
 }
 

@@ -105,12 +105,12 @@ test_readings_odd_and_wrong (void)
 /* ---- what is left -------------------------------------------------------------------
  */
 
-static WmWearInput
+static WmWornInput
 worn (double now, double u, double made)
 {
-  WmWearInput input;
+  WmWornInput input;
 
-  wm_wear_input_init (&input);
+  wm_worn_input_init (&input);
   input.value_mm = wm_value (now, u);
   input.as_made_mm = wm_value (made, 0);
   return input;
@@ -119,11 +119,11 @@ worn (double now, double u, double made)
 static void
 test_half_worn_wire (void)
 {
-  WmWearInput input = worn (0.60, 0.015, 1.20);
+  WmWornInput input = worn (0.60, 0.015, 1.20);
   g_autofree char *value = NULL, *reason = NULL, *stays = NULL, *words = NULL;
-  WmWear wear;
+  WmWorn wear;
 
-  wm_wear_reckon (&input, &wear);
+  wm_worn_reckon (&input, &wear);
   g_assert_cmpint (wear.result, ==, WM_OK);
   /* A circle cut through its middle keeps half of its area; its stiffness falls to
    * (pi/8 - 8/(9 pi)) r^4 of pi r^4 / 4: 0.1397 (Roark, half circle, from memory). */
@@ -135,13 +135,13 @@ test_half_worn_wire (void)
   g_assert_cmpint (wear.severity, ==, WM_SEVERITY_REPAIR);
   g_assert_cmpint (wear.at_low, ==, WM_SEVERITY_REPAIR);
   g_assert_cmpint (wear.at_high, ==, WM_SEVERITY_REPAIR);
-  value = wm_wear_value_text (0.60, 0.015);
+  value = wm_worn_value_text (0.60, 0.015);
   g_assert_cmpstr (value, ==, "0.60 ± 0.03 mm");
-  reason = wm_wear_reason (&wear);
+  reason = wm_worn_reason (&wear);
   g_assert_cmpstr (reason, ==, "40 to 60 % of the thickness left points to repair");
-  stays = wm_wear_stays (&input, &wear);
+  stays = wm_worn_stays (&input, &wear);
   g_assert_cmpstr (stays, ==, "At ± 3 % it stays repair.");
-  words = wm_wear_words (&input, &wear);
+  words = wm_worn_words (&input, &wear);
   g_assert_nonnull (strstr (words, "half of the metal is gone"));
   g_assert_null (strstr (words, " N")); /* no yield strength: no newtons */
 }
@@ -149,15 +149,15 @@ test_half_worn_wire (void)
 static void
 test_ends_disagree (void)
 {
-  WmWearInput input = worn (0.62, 0.02, 1.00);
+  WmWornInput input = worn (0.62, 0.02, 1.00);
   g_autofree char *stays = NULL;
-  WmWear wear;
+  WmWorn wear;
 
   /* 0.58 to 0.66 of the thickness: on either side of 0.60. */
-  wm_wear_reckon (&input, &wear);
+  wm_worn_reckon (&input, &wear);
   g_assert_cmpint (wear.severity, ==, WM_SEVERITY_REPAIR);
   g_assert_cmpint (wear.at_high, ==, WM_SEVERITY_WATCH);
-  stays = wm_wear_stays (&input, &wear);
+  stays = wm_worn_stays (&input, &wear);
   g_assert_cmpstr (stays, ==,
                    "At ± 4 % it may be watch or repair: the worse counts until it is "
                    "measured closer.");
@@ -166,21 +166,21 @@ test_ends_disagree (void)
 static void
 test_newtons (void)
 {
-  WmWearInput input = worn (0.80, 0.01, 0.80);
+  WmWornInput input = worn (0.80, 0.01, 0.80);
   g_autofree char *words = NULL;
-  WmWear wear;
+  WmWorn wear;
 
   /* Round wire 0.8, inside 3.0, yield 350: pulled open at 15.719 N (15.605 with the
    * axial force), soldered 62.877 N; straight wire pi/4 0.64 350 = 175.93 N (reckoning
    * reference, topic 2, recomputed there with NumPy). */
   input.inside_mm = 3.0;
   input.yield_mpa = wm_exact (350);
-  wm_wear_reckon (&input, &wear);
+  wm_worn_reckon (&input, &wear);
   g_assert_true (wear.has_ring);
   g_assert_cmpfloat_with_epsilon (wear.open_n.value, 15.605, 1e-3);
   g_assert_cmpfloat_with_epsilon (wear.soldered_n.value, 62.877, 1e-3);
   g_assert_cmpfloat_with_epsilon (wear.straight_n.value, 175.93, 0.01);
-  words = wm_wear_words (&input, &wear);
+  words = wm_worn_words (&input, &wear);
   g_assert_nonnull (strstr (words, "holds about 63 N"));
   g_assert_nonnull (strstr (words, "at about 16 N"));
   g_assert_nonnull (strstr (words, "a hard tug is about 90 N"));
@@ -197,25 +197,25 @@ test_limits_of_the_check (void)
   static const WmLimits play = {
     "play_mm", { WM_BOUND_ABOVE, 0.1 }, { WM_BOUND_ABOVE, 0.3 }, { WM_BOUND_ABOVE, 0.5 }
   };
-  WmWearInput input = worn (1.02, 0.02, NAN);
+  WmWornInput input = worn (1.02, 0.02, NAN);
   g_autofree char *reason = NULL, *of_play = NULL;
-  WmWear wear;
+  WmWorn wear;
 
   input.limits = &shank;
-  wm_wear_reckon (&input, &wear);
+  wm_worn_reckon (&input, &wear);
   g_assert_false (wear.has_left);
   g_assert_true (wear.has_suggestion);
   g_assert_cmpint (wear.severity, ==, WM_SEVERITY_REPAIR);
-  reason = wm_wear_reason (&wear);
+  reason = wm_worn_reason (&wear);
   g_assert_cmpstr (reason, ==, "0.8 to 1.2 mm points to repair");
 
   /* Of play more is worse: the upper end decides. */
   input = worn (0.47, 0.02, NAN);
   input.limits = &play;
-  wm_wear_reckon (&input, &wear);
+  wm_worn_reckon (&input, &wear);
   g_assert_cmpint (wear.severity, ==, WM_SEVERITY_NO_WEAR);
   g_assert_cmpint (wear.at_low, ==, WM_SEVERITY_REPAIR);
-  of_play = wm_wear_reason (&wear);
+  of_play = wm_worn_reason (&wear);
   g_assert_cmpstr (of_play, ==, "0.5 mm and more points to do not wear");
 }
 
@@ -226,17 +226,17 @@ test_sections (void)
 
   for (guint i = 0; i < G_N_ELEMENTS (with_width); i++)
     {
-      WmWearInput input = worn (0.9, 0.01, 1.2);
+      WmWornInput input = worn (0.9, 0.01, 1.2);
       g_autofree char *refusal = NULL;
-      WmWear wear;
+      WmWorn wear;
 
       input.section = with_width[i];
-      wm_wear_reckon (&input, &wear);
+      wm_worn_reckon (&input, &wear);
       g_assert_false (wear.has_left);
-      refusal = wm_wear_refusal (&wear);
+      refusal = wm_worn_refusal (&wear);
       g_assert_cmpstr (refusal, ==, "The width was not given.");
       input.width_mm = 2.4;
-      wm_wear_reckon (&input, &wear);
+      wm_worn_reckon (&input, &wear);
       g_assert_true (wear.has_left);
       g_assert_cmpfloat_with_epsilon (wear.thickness_left.value, 0.75, 1e-9);
       /* A rectangle is exact: area as the height, bending its square, stiffness its
@@ -253,12 +253,12 @@ test_sections (void)
 static void
 test_ring_in_ring_is_more_than_flat (void)
 {
-  WmWearInput flat = worn (0.60, 0.01, 1.00), saddle = flat;
-  WmWear a, b;
+  WmWornInput flat = worn (0.60, 0.01, 1.00), saddle = flat;
+  WmWorn a, b;
 
   saddle.section = "ring-in-ring";
-  wm_wear_reckon (&flat, &a);
-  wm_wear_reckon (&saddle, &b);
+  wm_worn_reckon (&flat, &a);
+  wm_worn_reckon (&saddle, &b);
   /* A bow bites deepest in the middle: more is left beside it than under a flat. */
   g_assert_true (b.has_left);
   g_assert_cmpfloat (b.pull_left.value, >, 0);
@@ -268,13 +268,13 @@ test_ring_in_ring_is_more_than_flat (void)
 static void
 test_thicker_than_made (void)
 {
-  WmWearInput input = worn (1.30, 0.01, 1.00);
+  WmWornInput input = worn (1.30, 0.01, 1.00);
   g_autofree char *refusal = NULL;
-  WmWear wear;
+  WmWorn wear;
 
-  wm_wear_reckon (&input, &wear);
+  wm_worn_reckon (&input, &wear);
   g_assert_cmpint (wear.result, ==, WM_LARGER_THAN_NEW);
-  refusal = wm_wear_refusal (&wear);
+  refusal = wm_worn_refusal (&wear);
   g_assert_nonnull (strstr (refusal, "measure both again"));
 }
 

@@ -173,7 +173,7 @@ wm_canvas_follow (WmCanvas *self, const WmViewTransform *view, gboolean is_fit)
   self->view.centre = view->centre;
   self->is_fit = is_fit;
   self->has_box = FALSE;
-  want_tiles (self);
+  wm_canvas_want_tiles (self);
   wm_canvas_place_loupe (self);
   gtk_widget_queue_allocate (GTK_WIDGET (self));
   gtk_widget_queue_draw (GTK_WIDGET (self));

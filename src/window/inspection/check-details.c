@@ -260,7 +260,7 @@ show_reading (WmCheckDetails *self, WmMeasurement *reading)
   gtk_widget_set_visible (self->reading, reading != NULL);
   if (reading == NULL)
     return;
-  value = wm_wear_value_text (reading->value_mm, reading->uncertainty_mm);
+  value = wm_worn_value_text (reading->value_mm, reading->uncertainty_mm);
   gtk_label_set_text (self->reading_value, value);
   has_left = isfinite (reading->as_made_mm) && reading->as_made_mm > 0;
   gtk_widget_set_visible (GTK_WIDGET (self->section), has_left);
@@ -294,7 +294,7 @@ show_suggestion (WmCheckDetails *self, WmCheck *check)
   gtk_widget_set_visible (self->other_word, is_other_word (check));
   if (has)
     text = check->suggested_reason != NULL
-               ? g_strdup_printf (_ ("The numbers say %s: %s"), word,
+               ? g_strdup_printf (_ ("The numbers say %s. %s"), word,
                                   check->suggested_reason)
                : g_strdup_printf (_ ("The numbers say %s"), word);
   gtk_label_set_text (self->suggestion_text, text != NULL ? text : "");

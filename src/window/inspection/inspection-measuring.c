@@ -62,7 +62,7 @@ show_length (WmInspectionPage *self, WmMark *mark)
           g_strdup_printf (by_edge ? _ ("edge of the metal, ± %.1f pixels each")
                                    : _ ("placed by hand, ± %.1f pixels each"),
                            WM_COVERAGE_FACTOR * wm_inspection_u_end_px (&ends));
-      source.depth = depth = wm_wear_expanded_text (0, MAX (length.from_depth_mm, 1e-4));
+      source.depth = depth = wm_worn_expanded_text (0, MAX (length.from_depth_mm, 1e-4));
       source.warning = describe_warning (length.warnings);
     }
   else if (mark != NULL && result != WM_MISSING)
@@ -192,7 +192,7 @@ open_subject (WmInspectionPage *self)
                 : NULL,
     .earlier = earlier,
     .limits = item != NULL ? &item->limits : NULL,
-    .yield_mpa = wm_wear_yield (trade, piece != NULL ? piece->metal : NULL),
+    .yield_mpa = wm_worn_yield (trade, piece != NULL ? piece->metal : NULL),
     .metal = metal != NULL ? wm_trade_text (metal->name) : NULL,
   };
 

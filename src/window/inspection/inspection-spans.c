@@ -108,14 +108,26 @@ wm_inspection_describe_span (WmInspectionPage *self, WmMark *mark)
   WmLength length;
 
   if (kept != NULL)
-    return wm_wear_value_text (kept->value_mm, kept->uncertainty_mm);
+    return wm_worn_value_text (kept->value_mm, kept->uncertainty_mm);
   if (wm_inspection_measure_span (self, mark, &ends, &length) != WM_OK)
     return NULL;
-  return wm_wear_value_text (length.value_mm, length.u_mm);
+  return wm_worn_value_text (length.value_mm, length.u_mm);
 }
 
 /* ---- readings that follow ------------------------------------------------------------
  */
+
+/* As paper prints it, after another sentence. Takes @words. */
+static char *
+make_sentence (char *words)
+{
+  g_autofree char *own = words, *initial = NULL;
+
+  if (own == NULL)
+    return NULL;
+  initial = g_utf8_strup (own, g_utf8_next_char (own) - own);
+  return g_strconcat (initial, g_utf8_next_char (own), ".", NULL);
+}
 
 void
 wm_inspection_put_suggestion (WmInspectionPage *self, WmEdit *edit,
@@ -125,15 +137,15 @@ wm_inspection_put_suggestion (WmInspectionPage *self, WmEdit *edit,
   WmTrade *trade = wm_session_get_trade (self->session);
   g_autoptr (WmCheck) check = NULL;
   g_autofree char *reason = NULL;
-  WmWearInput input;
-  WmWear wear;
+  WmWornInput input;
+  WmWorn wear;
 
   if (shown == NULL || g_strcmp0 (reading->moment, WM_PHOTO_AFTER) == 0)
     return;
-  wm_wear_input_take (&input, reading, wm_session_get_piece (self->session), trade,
+  wm_worn_input_take (&input, reading, wm_session_get_piece (self->session), trade,
                       trade != NULL ? wm_trade_find_item (trade, shown->item) : NULL);
-  wm_wear_reckon (&input, &wear);
-  reason = wm_wear_reason (&wear);
+  wm_worn_reckon (&input, &wear);
+  reason = make_sentence (wm_worn_reason (&wear));
   check = wm_session_copy (self->session, shown);
   check->suggested = wear.has_suggestion ? wear.severity : WM_SEVERITY_NOT_LOOKED_AT;
   wm_record_set_text (WM_RECORD (check), "suggested-reason", reason);

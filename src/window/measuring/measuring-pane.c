@@ -39,8 +39,8 @@ struct _WmMeasuringPane
   WmGlyph *glyph;
   GtkLabel *source_scale, *source_pixel, *source_ends, *source_depth;
 
-  WmWearInput input;
-  WmWear wear;
+  WmWornInput input;
+  WmWorn wear;
   WmValue measured_mm; /* on the photo; value NaN: not yet */
   gboolean all_by_edge;
   gboolean by_gauge;
@@ -161,14 +161,14 @@ show_value (WmMeasuringPane *self)
   g_autofree char *number = NULL, *expanded = NULL, *value = NULL, *shown = NULL;
   g_autofree char *left = NULL;
 
-  value = has ? wm_wear_value_text (mm.value, mm.u) : g_strdup (_ ("not measured yet"));
+  value = has ? wm_worn_value_text (mm.value, mm.u) : g_strdup (_ ("not measured yet"));
   if (has && mm.u > 0)
     {
       double rounded;
       int decimals = wm_length_decimals (WM_COVERAGE_FACTOR * mm.u, &rounded);
 
       number = g_strdup_printf (_ ("%.*f mm"), decimals, mm.value);
-      expanded = wm_wear_expanded_text (mm.value, mm.u);
+      expanded = wm_worn_expanded_text (mm.value, mm.u);
       shown = g_strdup_printf (_ ("%s, covers about 95 %%"), expanded);
     }
   else
@@ -181,7 +181,7 @@ show_value (WmMeasuringPane *self)
     left = g_strdup_printf (_ ("%.0f %% of the thickness left"),
                             100 * self->wear.thickness_left.value);
   else if (has)
-    left = wm_wear_refusal (&self->wear);
+    left = wm_worn_refusal (&self->wear);
   gtk_label_set_text (self->left, left != NULL ? left : "");
   gtk_widget_set_visible (GTK_WIDGET (self->left), left != NULL);
   gtk_widget_set_visible (GTK_WIDGET (self->section), self->wear.has_left);
@@ -193,7 +193,7 @@ static void
 show_left (WmMeasuringPane *self)
 {
   gboolean has = self->wear.has_left;
-  g_autofree char *words = wm_wear_words (&self->input, &self->wear);
+  g_autofree char *words = wm_worn_words (&self->input, &self->wear);
   g_autofree char *whole = NULL;
 
   gtk_widget_set_visible (self->left_title, has);
@@ -217,8 +217,8 @@ show_left (WmMeasuringPane *self)
 static void
 show_suggestion (WmMeasuringPane *self)
 {
-  g_autofree char *reason = wm_wear_reason (&self->wear);
-  g_autofree char *stays = wm_wear_stays (&self->input, &self->wear);
+  g_autofree char *reason = wm_worn_reason (&self->wear);
+  g_autofree char *stays = wm_worn_stays (&self->input, &self->wear);
   gboolean has = reason != NULL;
 
   gtk_widget_set_visible (self->points_title, has);
@@ -238,7 +238,7 @@ show (WmMeasuringPane *self)
   if (self->is_filling)
     return;
   read_fields (self);
-  wm_wear_reckon (&self->input, &self->wear);
+  wm_worn_reckon (&self->input, &self->wear);
   gtk_widget_set_visible (self->readings_row, self->by_gauge);
   gtk_widget_set_visible (self->gauge_row, self->by_gauge);
   gtk_widget_set_visible (GTK_WIDGET (self->readings_remark),
@@ -416,7 +416,7 @@ wm_measuring_pane_init (WmMeasuringPane *self)
   GtkWidget *entries[4], *drops[3];
 
   self->is_filling = TRUE;
-  wm_wear_input_init (&self->input);
+  wm_worn_input_init (&self->input);
   self->measured_mm = self->unworn_mm = wm_value (NAN, 0);
   gtk_widget_init_template (GTK_WIDGET (self));
   wm_wire_section_set_diameter (self->section, SECTION_PX);
@@ -614,8 +614,8 @@ wm_measuring_pane_fill (WmMeasuringPane *self, WmMeasurement *reading)
   return TRUE;
 }
 
-const WmWear *
-wm_measuring_pane_get_wear (WmMeasuringPane *self)
+const WmWorn *
+wm_measuring_pane_get_worn (WmMeasuringPane *self)
 {
   return &self->wear;
 }

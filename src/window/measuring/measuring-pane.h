@@ -54,4 +54,4 @@ gboolean wm_measuring_pane_is_by_gauge (WmMeasuringPane *self);
  * is no value yet, or a field is wrong and has the keyboard. */
 gboolean wm_measuring_pane_fill (WmMeasuringPane *self, WmMeasurement *reading);
 /* What it says of the check: (transfer none), until the next change. */
-const WmWear *wm_measuring_pane_get_wear (WmMeasuringPane *self);
+const WmWorn *wm_measuring_pane_get_worn (WmMeasuringPane *self);

@@ -36,9 +36,9 @@ wm_section_kind_find (const char *key)
 /* ---- input ---------------------------------------------------------------------- */
 
 void
-wm_wear_input_init (WmWearInput *input)
+wm_worn_input_init (WmWornInput *input)
 {
-  *input = (WmWearInput) { .value_mm = { NAN, 0 },
+  *input = (WmWornInput) { .value_mm = { NAN, 0 },
                            .as_made_mm = { NAN, 0 },
                            .width_mm = NAN,
                            .inside_mm = NAN,
@@ -46,7 +46,7 @@ wm_wear_input_init (WmWearInput *input)
 }
 
 WmValue
-wm_wear_yield (WmTrade *trade, const char *metal_key)
+wm_worn_yield (WmTrade *trade, const char *metal_key)
 {
   const WmMetal *metal =
       trade != NULL && metal_key != NULL ? wm_trade_find_metal (trade, metal_key) : NULL;
@@ -63,19 +63,19 @@ wm_wear_yield (WmTrade *trade, const char *metal_key)
 }
 
 void
-wm_wear_input_take (WmWearInput *input, WmMeasurement *reading, WmPiece *piece,
+wm_worn_input_take (WmWornInput *input, WmMeasurement *reading, WmPiece *piece,
                     WmTrade *trade, const WmChecklistItem *item)
 {
   double u = reading->uncertainty_mm, u_made = reading->as_made_uncertainty_mm;
 
-  wm_wear_input_init (input);
+  wm_worn_input_init (input);
   input->value_mm = wm_value (reading->value_mm, isfinite (u) ? u : 0);
   input->as_made_mm = wm_value (reading->as_made_mm, isfinite (u_made) ? u_made : 0);
   input->section = reading->section;
   input->width_mm = reading->width_mm;
   input->quantity = reading->quantity;
   if (piece != NULL)
-    input->yield_mpa = wm_wear_yield (trade, piece->metal);
+    input->yield_mpa = wm_worn_yield (trade, piece->metal);
   if (item != NULL)
     input->limits = &item->limits;
 }
@@ -83,14 +83,14 @@ wm_wear_input_take (WmWearInput *input, WmMeasurement *reading, WmPiece *piece,
 /* ---- sections -------------------------------------------------------------------- */
 
 static gboolean
-is_kind (const WmWearInput *input, const char *key)
+is_kind (const WmWornInput *input, const char *key)
 {
   return g_str_equal (wm_section_kind_find (input->section)->key, key);
 }
 
 /* As made and as worn; FALSE: a size is missing. */
 static gboolean
-make_sections (const WmWearInput *input, WmSection *made, WmSection *worn)
+make_sections (const WmWornInput *input, WmSection *made, WmSection *worn)
 {
   WmValue width = wm_exact (input->width_mm), none = wm_exact (0);
   WmValue new_mm = input->as_made_mm, now_mm = input->value_mm;
@@ -133,7 +133,7 @@ make_sections (const WmWearInput *input, WmSection *made, WmSection *worn)
 }
 
 static void
-reckon_left (const WmWearInput *input, WmWear *out)
+reckon_left (const WmWornInput *input, WmWorn *out)
 {
   WmSection made, worn;
   WmSectionLeft left;
@@ -157,7 +157,7 @@ reckon_left (const WmWearInput *input, WmWear *out)
 }
 
 static void
-reckon_ring (const WmWearInput *input, WmWear *out)
+reckon_ring (const WmWornInput *input, WmWorn *out)
 {
   WmRingLoad load;
 
@@ -182,7 +182,7 @@ static const WmLimits remaining = { "remaining",
 
 /* What of the reading the check's levels are told in, with its standard uncertainty. */
 static gboolean
-find_measure (const WmWearInput *input, const WmWear *wear, const WmLimits **limits,
+find_measure (const WmWornInput *input, const WmWorn *wear, const WmLimits **limits,
               WmValue *measure, gboolean *by_share)
 {
   const char *word = input->limits != NULL ? input->limits->measure : NULL;
@@ -235,7 +235,7 @@ find_bounds (const WmLimits *limits, WmSeverity level, double *from, double *to)
 }
 
 static void
-reckon_suggestion (const WmWearInput *input, WmWear *out)
+reckon_suggestion (const WmWornInput *input, WmWorn *out)
 {
   const WmLimits *limits;
   WmValue measure;
@@ -255,9 +255,9 @@ reckon_suggestion (const WmWearInput *input, WmWear *out)
 }
 
 void
-wm_wear_reckon (const WmWearInput *input, WmWear *out)
+wm_worn_reckon (const WmWornInput *input, WmWorn *out)
 {
-  *out = (WmWear) { .result = WM_MISSING, .straight_n = { NAN, 0 } };
+  *out = (WmWorn) { .result = WM_MISSING, .straight_n = { NAN, 0 } };
   if (!isfinite (input->value_mm.value))
     {
       out->which = "height";

@@ -42,15 +42,15 @@ typedef struct
   const char *quantity; /* as the record has it; NULL: thickness */
   WmValue yield_mpa;    /* of the metal as soldering leaves it; value 0: not known */
   const WmLimits *limits; /* (nullable): of the check */
-} WmWearInput;
+} WmWornInput;
 
 /* All of it unknown. */
-void wm_wear_input_init (WmWearInput *input);
+void wm_worn_input_init (WmWornInput *input);
 /* From the kept reading; @item (nullable); @piece (nullable) gives the metal. */
-void wm_wear_input_take (WmWearInput *input, WmMeasurement *reading, WmPiece *piece,
+void wm_worn_input_take (WmWornInput *input, WmMeasurement *reading, WmPiece *piece,
                          WmTrade *trade, const WmChecklistItem *item);
 /* The softest state of an alloy of the tables; value 0: not known. */
-WmValue wm_wear_yield (WmTrade *trade, const char *metal_key);
+WmValue wm_worn_yield (WmTrade *trade, const char *metal_key);
 
 typedef struct
 {
@@ -67,21 +67,21 @@ typedef struct
   WmSeverity at_low, at_high; /* at either end of the expanded uncertainty */
   gboolean by_share;          /* from the share left, else from the millimetres */
   double from, to; /* the measure's bounds round that level; NaN: no end there */
-} WmWear;
+} WmWorn;
 
-void wm_wear_reckon (const WmWearInput *input, WmWear *out);
+void wm_worn_reckon (const WmWornInput *input, WmWorn *out);
 
 /* "0.62 ± 0.03 mm": expanded; "0.62 mm" where @u is not known. */
-char *wm_wear_value_text (double value_mm, double u_mm);
+char *wm_worn_value_text (double value_mm, double u_mm);
 /* "± 0.03 mm" */
-char *wm_wear_expanded_text (double value_mm, double u_mm);
+char *wm_worn_expanded_text (double value_mm, double u_mm);
 
 /* "About half of the metal is gone. It holds about 21 N; a hard tug is about 90 N." "" if
  * nothing is known. */
-char *wm_wear_words (const WmWearInput *input, const WmWear *wear);
+char *wm_worn_words (const WmWornInput *input, const WmWorn *wear);
 /* "40 to 60 % of the thickness left points to repair"; NULL without a suggestion. */
-char *wm_wear_reason (const WmWear *wear);
+char *wm_worn_reason (const WmWorn *wear);
 /* "At 0.03 mm either way it stays repair." or what else it may be. */
-char *wm_wear_stays (const WmWearInput *input, const WmWear *wear);
+char *wm_worn_stays (const WmWornInput *input, const WmWorn *wear);
 /* Why there is no share, as a sentence; NULL where there is one. */
-char *wm_wear_refusal (const WmWear *wear);
+char *wm_worn_refusal (const WmWorn *wear);

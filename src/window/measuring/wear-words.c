@@ -12,7 +12,7 @@
 #include "window/glyph.h"
 
 char *
-wm_wear_expanded_text (double value_mm, double u_mm)
+wm_worn_expanded_text (double value_mm, double u_mm)
 {
   double rounded = 0;
   int decimals = wm_length_decimals (WM_COVERAGE_FACTOR * u_mm, &rounded);
@@ -21,7 +21,7 @@ wm_wear_expanded_text (double value_mm, double u_mm)
 }
 
 char *
-wm_wear_value_text (double value_mm, double u_mm)
+wm_worn_value_text (double value_mm, double u_mm)
 {
   double rounded = 0;
   int decimals;
@@ -54,7 +54,7 @@ append_sentence (GString *text, const char *sentence)
 }
 
 char *
-wm_wear_words (const WmWearInput *input, const WmWear *wear)
+wm_worn_words (const WmWornInput *input, const WmWorn *wear)
 {
   GString *text = g_string_new (NULL);
   g_autofree char *load = NULL;
@@ -76,7 +76,7 @@ wm_wear_words (const WmWearInput *input, const WmWear *wear)
 }
 
 static char *
-describe_bounds (const WmWear *wear)
+describe_bounds (const WmWorn *wear)
 {
   double factor = wear->by_share ? 100 : 1;
   double from = wear->from * factor, to = wear->to * factor;
@@ -101,7 +101,7 @@ describe_bounds (const WmWear *wear)
 }
 
 char *
-wm_wear_reason (const WmWear *wear)
+wm_worn_reason (const WmWorn *wear)
 {
   g_autofree char *bounds = wear->has_suggestion ? describe_bounds (wear) : NULL;
 
@@ -116,7 +116,7 @@ wm_wear_reason (const WmWear *wear)
 }
 
 char *
-wm_wear_stays (const WmWearInput *input, const WmWear *wear)
+wm_worn_stays (const WmWornInput *input, const WmWorn *wear)
 {
   g_autofree char *expanded = NULL;
 
@@ -126,7 +126,7 @@ wm_wear_stays (const WmWearInput *input, const WmWear *wear)
                  ? g_strdup_printf (
                      _ ("± %.0f %%"),
                      ceil (100 * WM_COVERAGE_FACTOR * wear->thickness_left.u - 1e-6))
-                 : wm_wear_expanded_text (input->value_mm.value, input->value_mm.u);
+                 : wm_worn_expanded_text (input->value_mm.value, input->value_mm.u);
   if (input->value_mm.u <= 0)
     return g_strdup (_ ("How sure the reading is, is not known."));
   if (wear->at_low == wear->at_high)
@@ -140,7 +140,7 @@ wm_wear_stays (const WmWearInput *input, const WmWear *wear)
 }
 
 char *
-wm_wear_refusal (const WmWear *wear)
+wm_worn_refusal (const WmWorn *wear)
 {
   static const struct
   {
