@@ -15,17 +15,17 @@
 #define TITLE_MM 13.0
 #define HOW_MM 23.0
 #define LARGE_X_MM 7.0
-#define LARGE_Y_MM 37.0
+#define LARGE_Y_MM 40.0
 #define SMALL_X_MM 7.0
-#define SMALL_Y_MM 156.0
+#define SMALL_Y_MM 158.0
 #define SIDE_X_MM 94.0
 #define SIDE_MM 80.0
-#define STEPS_Y_MM 160.0
+#define STEPS_Y_MM 162.0
 #define STEP_HIGH_MM 12.0
-#define RINGS_Y_MM 197.0
+#define RINGS_Y_MM 199.0
 #define RING_MM 14.0
-#define CHECK_Y_MM 229.0
-#define LABEL_Y_MM 240.0
+#define CHECK_Y_MM 231.0
+#define LABEL_Y_MM 242.0
 
 /* Lightness L* of the grey steps, as coded in sRGB (IEC 61966-2-1, rounded). */
 static const struct

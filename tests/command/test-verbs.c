@@ -629,7 +629,7 @@ test_sample_without_photo (Fixture *f, gconstpointer unused)
 
 /* The sheet to be printed, rendered by poppler as a flat photo of 200 dots an inch, is a
  * scale: the large field's marks stand 160 mm apart from 25 mm (ISO 216 paper, 7 mm from
- * the text area's edge of 18) and 37 mm. */
+ * the text area's edge of 18) and 40 mm. */
 static void
 test_sheet (Fixture *f, gconstpointer unused)
 {
@@ -641,7 +641,7 @@ test_sheet (Fixture *f, gconstpointer unused)
     "pdftoppm", "-r", "200", "-jpeg", "-singlefile", pdf, stem, NULL
   };
   /* 200 dots an inch: 7.874 px a mm. */
-  const char span[] = "196.85,291.34,1456.69,291.34";
+  const char span[] = "196.85,314.96,1456.69,314.96";
   g_auto (Run) made = call (NULL, "sheet", "-o", pdf, NULL);
   g_auto (Run) nowhere = call (NULL, "sheet", NULL);
   g_auto (Run) unwritten = call (NULL, "sheet", "-o", "/nowhere/at/all.pdf", NULL);
