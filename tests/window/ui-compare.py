@@ -149,10 +149,10 @@ def carried():
     # Away with what is there, so that the program has something to carry.
     for mark in marks:
         app.key("s")
-        app.find(re.compile(r"^Mark \d+, "), within="Photo after", seen=False)
+        app.find(re.compile(r"^Mark \d+, "), within="Photo after the work", seen=False)
         places = read_points(mark["points"])
         where = carry(pairing("through_finger")["matrix"], places[0])
-        app.click_at(*Half("Photo after").to_screen(where))
+        app.click_at(*Half("Photo after the work").to_screen(where))
         app.key("Delete")
         marks_left = len(marks) - 1 - marks.index(mark)
         story.on_disk(f"{marks_left} marks left", lambda r, n=marks_left: len(r.rows(
@@ -197,7 +197,7 @@ def by_hand():
         app.key("ctrl+Next")
     app.key("h")
     app.find("Leave the points", "button")
-    halves = Half("Photo before"), Half("Photo after")
+    halves = Half("Photo before the work"), Half("Photo after the work")
     story.names = ("brilliant_left", "brilliant_right", "clasp_gap", "knuckle_top")
     for name in story.names:
         app.click_at(*halves[0].to_screen(story.before[name]))
@@ -230,6 +230,28 @@ def final():
     story.on_disk("by hand again",
                   lambda r: pairings(r, "whole_front")[0]["made_by"] == "hand")
     equal(len(pairings(story.records(), "whole_front")), 1, "pairings")
+
+
+@story.part("from the hand's points the program looks for a better fit, and says what it found")
+def refine():
+    app = story.app
+    app.key("h")
+    app.find("Refine", "button")
+    app.key("r")
+    said = wait_for("the program's answer", lambda: next(
+        word for word in app.tree().words()
+        if word.startswith(("The program found a better fit", "Your points "))))
+    app.key("c")
+    better = said.startswith("The program")
+    row = story.on_disk("the answer kept", lambda r: next(
+        row for row in pairings(r, "whole_front")
+        if row["made_by"] == ("refined" if better else "hand")))
+    halves = Half("Photo before the work"), Half("Photo after the work")
+    within = 4 * 0.5 * math.sqrt(2) / min(half.zoom for half in halves)
+    for name in story.names:
+        off = math.dist(carry(row["matrix"], story.after[name]), story.before[name])
+        print(f"# {name}: {off:.1f} px, {'refined' if better else 'by hand'}")
+        assert off < within, f"{name} is off by {off:.1f} px"
 
 
 @story.part("the window ends cleanly")

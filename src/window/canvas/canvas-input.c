@@ -196,6 +196,7 @@ drag_mark (WmCanvas *self, double dx, double dy)
                                 height);
     }
   wm_canvas_show_value (self, item, value);
+  wm_canvas_emit (self, WM_CANVAS_MARK_MOVING, value);
 }
 
 static void
@@ -286,7 +287,10 @@ on_drag_cancel (GtkGesture *gesture, GdkEventSequence *sequence, WmCanvas *self)
   WmMarkItem *item = wm_canvas_find_item (self, &self->held_id);
 
   if (self->hold > WM_HOLD_PAN && item != NULL)
-    wm_canvas_show_value (self, item, self->held_value);
+    {
+      wm_canvas_show_value (self, item, self->held_value);
+      wm_canvas_emit (self, WM_CANVAS_MARK_MOVING, self->held_value);
+    }
   self->hold = WM_HOLD_NONE;
 }
 

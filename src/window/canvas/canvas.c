@@ -412,6 +412,7 @@ wm_canvas_class_init (WmCanvasClass *klass)
   widget_class->focus = wm_canvas_move_focus;
 
   add_signal (WM_CANVAS_MARK_ADDED, "mark-added", 1, G_TYPE_POINTER, 0, 0);
+  add_signal (WM_CANVAS_MARK_MOVING, "mark-moving", 1, G_TYPE_POINTER, 0, 0);
   add_signal (WM_CANVAS_MARK_EDITED, "mark-edited", 1, G_TYPE_POINTER, 0, 0);
   add_signal (WM_CANVAS_MARK_REMOVED, "mark-removed", 1, G_TYPE_POINTER, 0, 0);
   add_signal (WM_CANVAS_MARK_CHOSEN, "mark-chosen", 1, G_TYPE_POINTER, 0, 0);

@@ -7,6 +7,7 @@
  *
  * Signals (pointers are lent for the call):
  *   mark-added (WmMarkValue *)     drawn by hand; its id is none
+ *   mark-moving (WmMarkValue *)    while it is dragged: nothing to keep yet
  *   mark-edited (WmMarkValue *)    moved, reshaped, pinned: once, at the end of a drag
  *   mark-removed (WmId *)          Delete was pressed on it
  *   mark-chosen (WmId *)           selected by hand; NULL: none any more

@@ -137,7 +137,8 @@ wm_compare_desk_show (WmCompareDesk *self, WmSession *session, WmVisitData *data
   g_clear_pointer (&old, wm_visit_data_unref);
   if (!same)
     {
-      self->by_hand = FALSE;
+      if (self->by_hand)
+        wm_desk_end_points (self);
       self->check_id = WM_ID_NONE;
       wm_desk_note (self, NULL);
     }
@@ -418,6 +419,8 @@ wm_compare_desk_dispose (GObject *object)
   gtk_widget_dispose_template (GTK_WIDGET (self), WM_TYPE_COMPARE_DESK);
   g_clear_object (&self->before_layer);
   g_clear_object (&self->after_layer);
+  g_clear_object (&self->live_layers[0]);
+  g_clear_object (&self->live_layers[1]);
   g_clear_object (&self->session);
   g_clear_object (&self->actions);
   g_clear_pointer (&self->data, wm_visit_data_unref);

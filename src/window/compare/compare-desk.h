@@ -50,7 +50,7 @@ void wm_compare_desk_get_meeting (WmCompareDesk *self, WmMeeting *out);
 /* Selects the marks of this check and goes to a pair that shows it. */
 void wm_compare_desk_choose (WmCompareDesk *self, const WmId *check_id);
 void wm_compare_desk_lend_actions (WmCompareDesk *self, GtkWidget *page);
-/* For a small picture of how they meet while points are placed: the layers laid on each
- * other, or FALSE. */
+/* For a small picture of how they meet while points are placed: layers of the desk laid
+ * on each other, the same ones while the points move; or FALSE. */
 gboolean wm_compare_desk_get_live (WmCompareDesk *self, WmTileLayer **before,
                                    WmTileLayer **after, int *turns);

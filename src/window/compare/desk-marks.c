@@ -360,6 +360,13 @@ on_mark_added (WmCanvas *canvas, WmMarkValue *value, WmCompareDesk *self)
   wm_desk_show_marks (self);
 }
 
+static void
+on_mark_moving (WmCanvas *canvas, WmMarkValue *value, WmCompareDesk *self)
+{
+  if (self->by_hand)
+    wm_desk_point_moving (self, side_of (self, canvas), value);
+}
+
 /* Moving a carried mark is accepting it at the better place. */
 static void
 on_mark_edited (WmCanvas *canvas, WmMarkValue *value, WmCompareDesk *self)
@@ -432,6 +439,7 @@ wm_desk_init_marks (WmCompareDesk *self)
   for (int i = 0; i < 2; i++)
     {
       g_signal_connect (canvases[i], "mark-added", G_CALLBACK (on_mark_added), self);
+      g_signal_connect (canvases[i], "mark-moving", G_CALLBACK (on_mark_moving), self);
       g_signal_connect (canvases[i], "mark-edited", G_CALLBACK (on_mark_edited), self);
       g_signal_connect (canvases[i], "mark-removed", G_CALLBACK (on_mark_removed), self);
       g_signal_connect (canvases[i], "mark-chosen", G_CALLBACK (on_mark_chosen), self);

@@ -105,6 +105,19 @@ wm_desk_point_added (WmCompareDesk *self, int side, const WmMarkValue *value)
   wm_canvas_set_selected (canvas, &self->point_ids[side][n]);
 }
 
+/* The picture beside the points follows the hand. */
+void
+wm_desk_point_moving (WmCompareDesk *self, int side, const WmMarkValue *value)
+{
+  int i = find_point (self, side, &value->id);
+
+  if (i < 0)
+    return;
+  g_array_index (self->points[side], WmPoint, i) = wm_mark_value_point (value, 0);
+  reckon (self);
+  wm_desk_tell (self);
+}
+
 void
 wm_desk_point_edited (WmCompareDesk *self, int side, const WmMarkValue *value)
 {
@@ -169,6 +182,8 @@ void
 wm_desk_end_points (WmCompareDesk *self)
 {
   self->by_hand = self->has_live = self->is_refining = self->is_refined = FALSE;
+  g_clear_object (&self->live_layers[0]);
+  g_clear_object (&self->live_layers[1]);
   wm_desk_note (self, NULL);
   wm_desk_set_loupe (self, FALSE);
 }

@@ -52,6 +52,7 @@ struct _WmCompareDesk
   gboolean by_hand;
   GArray *points[2]; /* WmPoint: before, after */
   WmId point_ids[2][WM_POINTS_MOST];
+  WmTileLayer *live_layers[2]; /* of the small picture beside them */
   gboolean has_live;
   double live[9];
   double live_fit_px;
@@ -88,6 +89,7 @@ void wm_desk_show_points (WmCompareDesk *self);
 void wm_desk_refine (WmCompareDesk *self);
 void wm_desk_keep_points (WmCompareDesk *self);
 void wm_desk_point_added (WmCompareDesk *self, int side, const WmMarkValue *value);
+void wm_desk_point_moving (WmCompareDesk *self, int side, const WmMarkValue *value);
 void wm_desk_point_edited (WmCompareDesk *self, int side, const WmMarkValue *value);
 void wm_desk_point_removed (WmCompareDesk *self, int side, const WmId *id);
 

@@ -160,11 +160,11 @@ show_cards (WmCompareDesk *self, const WmPair *pair)
   gtk_accessible_update_property (
       GTK_ACCESSIBLE (wm_compare_view_get_before (self->view)),
       GTK_ACCESSIBLE_PROPERTY_LABEL,
-      same ? _ ("Photo before") : _ ("Photo of last visit"), -1);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (wm_compare_view_get_after (self->view)),
-                                  GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  same ? _ ("Photo after") : _ ("Photo of this visit"),
-                                  -1);
+      same ? _ ("Photo before the work") : _ ("Photo of last visit"), -1);
+  gtk_accessible_update_property (
+      GTK_ACCESSIBLE (wm_compare_view_get_after (self->view)),
+      GTK_ACCESSIBLE_PROPERTY_LABEL,
+      same ? _ ("Photo after the work") : _ ("Photo of this visit"), -1);
 }
 
 /* What to do next with the points. */
@@ -283,14 +283,14 @@ wm_compare_desk_get_live (WmCompareDesk *self, WmTileLayer **before, WmTileLayer
 
   if (pair == NULL || !self->by_hand || !self->has_live)
     return FALSE;
-  *before = load (self, pair->before);
-  *after = load (self, pair->after);
+  if (self->live_layers[0] == NULL)
+    self->live_layers[0] = load (self, pair->before);
+  if (self->live_layers[1] == NULL)
+    self->live_layers[1] = load (self, pair->after);
+  *before = self->live_layers[0];
+  *after = self->live_layers[1];
   *turns = (int)pair->before->quarter_turns;
-  if (*before != NULL && *after != NULL
-      && wm_tile_layer_set_frame (*after, self->live, (double)pair->before->width,
-                                  (double)pair->before->height))
-    return TRUE;
-  g_clear_object (before);
-  g_clear_object (after);
-  return FALSE;
+  return *before != NULL && *after != NULL
+         && wm_tile_layer_set_frame (*after, self->live, (double)pair->before->width,
+                                     (double)pair->before->height);
 }

@@ -170,7 +170,7 @@ on_finding_chosen (WmCompareDesk *desk, WmId *id, WmProofPage *self)
   wm_compare_desk_choose (self->desk, id);
 }
 
-/* The small picture beside the points, made again when they have moved. */
+/* The small picture beside the points follows them. */
 static void
 show_live (WmProofPage *self, const WmMeeting *meeting)
 {
@@ -180,9 +180,13 @@ show_live (WmProofPage *self, const WmMeeting *meeting)
                    && wm_compare_desk_get_live (self->desk, &before, &after, &turns);
 
   gtk_widget_set_visible (self->live_box, shown);
-  wm_compare_view_set_layers (self->live, before, turns, after, turns);
-  g_clear_object (&before);
-  g_clear_object (&after);
+  if (!shown)
+    before = after = NULL;
+  if (before == wm_canvas_get_layer (wm_compare_view_get_before (self->live))
+      && after == wm_canvas_get_layer (wm_compare_view_get_after (self->live)))
+    wm_compare_view_redraw (self->live);
+  else
+    wm_compare_view_set_layers (self->live, before, turns, after, turns);
 }
 
 static void
