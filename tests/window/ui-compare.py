@@ -61,8 +61,9 @@ def open_piece(owner):
     if not app.find_all(owner, "label", within="Pieces"):
         app.key("F9")
     app.click(app.find(owner, "label"))
+    app.find(re.compile(f"·\\s+{owner}$"), "label")  # in the bar: it is the shown piece
     app.key("alt+4")
-    app.find("How the photos meet", "label", seen=False)
+    app.find("Findings after the work", "label")
 
 
 class Half:
@@ -193,8 +194,12 @@ def by_hand():
     equal(pairing("whole_front")["refused"], 1, "the bangle's front refused")
     story.before, story.after = truth("bangle", "before-front"), truth("bangle",
                                                                        "after-front")
-    while not app.find_all(re.compile("^Before and after: .*[Ff]ront"), "group"):
+    front = re.compile("^Before and after: .*[Ff]ront")
+    for _pair in range(4):
+        if app.find_all(front, "group", seen=False):
+            break
         app.key("ctrl+Next")
+    app.find(front, "group", seen=False)
     app.key("h")
     app.find("Leave the points", "button")
     halves = Half("Photo before the work"), Half("Photo after the work")
