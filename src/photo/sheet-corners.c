@@ -106,7 +106,11 @@ fit_line (Places *places, double *out_a, double *out_b)
         {
           double t = places->along[i], a = places->across[i];
 
-          s++, st += t, sa += a, stt += t * t, sta += t * a;
+          s++;
+          st += t;
+          sa += a;
+          stt += t * t;
+          sta += t * a;
         }
       det = s * stt - st * st;
       if (places->n < LEAST_PLACES || !(fabs (det) > 1e-9))

@@ -47,8 +47,8 @@ typedef struct
  *   WM_SHEET_CHECK_MM when the printer kept the size
  * @out: (out): written on TRUE
  *
- * Of both fields on one photo the one that is larger there is given. Blocks (half a second
- * for 24 megapixels): off the interface thread.
+ * Of both fields on one photo the one that is larger there is given. Blocks (half a
+ * second for 24 megapixels): off the interface thread.
  *
  * Returns: TRUE whether a sheet was found or not (@out->answer); FALSE with a
  * WM_PHOTO_ERROR or G_IO_ERROR_CANCELLED when the photo can not be read

@@ -129,6 +129,23 @@ end_series (WmWear *wear)
     }
 }
 
+/* What a reading says of the part itself: its size as made, and where a new one begins.
+ */
+static void
+note_change (WmWear *wear, WmMeasurement *reading, gboolean is_after, gboolean is_shown,
+             gboolean is_mended)
+{
+  if (reading->as_made_mm > 0 && !is_after)
+    wear->made_mm = reading->as_made_mm;
+  if (is_mended && is_shown)
+    wear->is_renewed = TRUE;
+  else if (is_mended)
+    end_series (wear);
+  /* A new wire may be another size than the old one. */
+  if (is_after && !is_shown && g_array_index (wear->points, WmWearPoint, 0).is_old)
+    wear->made_mm = reading->value_mm;
+}
+
 /* Readings before the work, then the new series of what was mended, then readings after
  * it. */
 static gboolean
@@ -161,21 +178,11 @@ add_visit (WmOutlookLoad *load, WmVisit *visit, GError **error)
             || is_after != after)
           continue;
         wear = get_wear (load, check, reading);
-        if (reading->as_made_mm > 0 && !is_after)
-          wear->made_mm = reading->as_made_mm;
         add_point (wear, visit, reading);
         if (is_shown)
           wear->check_id = *wm_record_get_id (WM_RECORD (check));
-        if (!is_after && wm_outlook_is_mended (check, remedies))
-          {
-            if (is_shown)
-              wear->is_renewed = TRUE;
-            else
-              end_series (wear);
-          }
-        /* A new wire may be another size than the old one. */
-        if (is_after && !is_shown && g_array_index (wear->points, WmWearPoint, 0).is_old)
-          wear->made_mm = reading->value_mm;
+        note_change (wear, reading, is_after, is_shown,
+                     !is_after && wm_outlook_is_mended (check, remedies));
       }
   return TRUE;
 }
