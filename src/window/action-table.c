@@ -199,6 +199,8 @@ static const WmActionRow table[] = {
     WM_GROUP_MARKS, WM_PLACE_PHOTOS, WM_MENU_NONE },
   { "canvas.place", N_ ("Place it in the middle, for the arrow keys"), "Insert",
     WM_GROUP_MARKS, WM_PLACE_CANVAS, WM_MENU_NONE },
+  { "inspection.find-sheet", N_ ("Scale of the photo: find our scale sheet"), "h",
+    WM_GROUP_MARKS, WM_PLACE_PHOTOS, WM_MENU_NONE },
   { "inspection.use-scale", N_ ("Use this scale"), "<Shift>v", WM_GROUP_MARKS,
     WM_PLACE_PHOTOS, WM_MENU_NONE },
   { "inspection.remove-scale", N_ ("Remove the scale"), "<Shift>Delete", WM_GROUP_MARKS,

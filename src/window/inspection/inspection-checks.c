@@ -492,10 +492,11 @@ enable (GSimpleActionGroup *group, const char *const *names, guint n_names,
 void
 wm_inspection_update_actions (WmInspectionPage *self)
 {
-  static const char *const writing[] = {
-    "answer", "conclude",   "note",      "re-tie",          "by-gauge",     "snap",
-    "unworn", "take-value", "use-scale", "take-suggestion", "remove-scale", "other-word"
-  };
+  static const char *const writing[] = { "answer",          "conclude",   "note",
+                                         "re-tie",          "by-gauge",   "snap",
+                                         "unworn",          "take-value", "use-scale",
+                                         "take-suggestion", "find-sheet", "remove-scale",
+                                         "other-word" };
   static const char *const adding[] = { "add", "add-view", "paste" };
   static const char *const changing[] = { "step", "describe", "remove" };
   gboolean can_write = self->session != NULL && !wm_session_is_read_only (self->session)

@@ -469,6 +469,12 @@ on_use_scale (GSimpleAction *action, GVariant *parameter, gpointer user_data)
 }
 
 static void
+on_find_sheet (GSimpleAction *action, GVariant *parameter, gpointer user_data)
+{
+  wm_inspection_find_sheet (user_data);
+}
+
+static void
 on_remove_scale (GSimpleAction *action, GVariant *parameter, gpointer user_data)
 {
   wm_inspection_scale_removed (user_data);
@@ -517,13 +523,10 @@ on_unworn (GSimpleAction *action, GVariant *parameter, gpointer user_data)
 }
 
 static const GActionEntry entries[] = {
-  { "leave-measuring", on_leave },
-  { "use-scale", on_use_scale },
-  { "remove-scale", on_remove_scale },
-  { "take-value", on_take_value },
-  { "by-gauge", on_by_gauge },
-  { "unworn", on_unworn },
-  { "snap", NULL, NULL, "true", on_snap_state },
+  { "leave-measuring", on_leave }, { "use-scale", on_use_scale },
+  { "find-sheet", on_find_sheet }, { "remove-scale", on_remove_scale },
+  { "take-value", on_take_value }, { "by-gauge", on_by_gauge },
+  { "unworn", on_unworn },         { "snap", NULL, NULL, "true", on_snap_state },
 };
 
 void

@@ -166,6 +166,8 @@ WmMarkValue *wm_inspection_make_scale_value (WmInspectionPage *self);
 void wm_inspection_scale_placed (WmInspectionPage *self, const WmMarkValue *value);
 void wm_inspection_scale_removed (WmInspectionPage *self);
 void wm_inspection_use_scale (WmInspectionPage *self);
+/* Looks for our printed sheet on the shown photo, and takes the scale from it. */
+void wm_inspection_find_sheet (WmInspectionPage *self);
 
 /* ---- inspection-spans.c ---- */
 /* FALSE for what is no span of two places. */

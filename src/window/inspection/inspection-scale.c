@@ -8,9 +8,11 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "photo/sheet-find.h"
 #include "record/points.h"
 #include "report/photo-scale.h"
 #include "window/inspection/inspection-private.h"
+#include "window/measuring/scale-basis.h"
 
 /* Of the shop: how far its camera stands from the piece, mm. */
 #define CAMERA_SETTING "camera-mm"
@@ -197,6 +199,90 @@ wm_inspection_scale_removed (WmInspectionPage *self)
     keep_photo (self, N_ ("Remove the scale"), photo);
   wm_scale_pane_open (self->scale_pane, photo, wm_inspection_get_camera (self));
   show_points (self);
+}
+
+/* ---- our printed sheet --------------------------------------------------------------
+ */
+
+/* Of a length on it, mm: a paper measured with a rule, as scale-basis.c has the rule. */
+#define SHEET_U_MM 0.06
+
+typedef struct
+{
+  WmInspectionPage *page;
+  WmId photo_id;
+} SheetSearch;
+
+/* In a worker thread; sees no widget. */
+static void
+find_sheet (GTask *task, gpointer source, gpointer task_data, GCancellable *cancellable)
+{
+  g_autofree WmSheetPlace *place = g_new0 (WmSheetPlace, 1);
+  GError *error = NULL;
+
+  if (wm_sheet_find (task_data, WM_SHEET_CHECK_MM, place, cancellable, &error))
+    g_task_return_pointer (task, g_steal_pointer (&place), g_free);
+  else
+    g_task_return_error (task, error);
+}
+
+static void
+take_sheet (WmInspectionPage *self, WmPhoto *shown, const WmSheetPlace *place)
+{
+  g_autoptr (WmPhoto) photo = wm_session_copy (self->session, shown);
+  g_autofree char *plane = wm_points_format (place->corners, 4);
+  guint depth = wm_scale_depth_find (photo->scale_depth_mm);
+
+  g_object_set (photo, "scale-kind", "sheet", "scale-plane", plane, "scale-width-mm",
+                place->width_mm, "scale-height-mm", place->height_mm, "scale-u-mm",
+                SHEET_U_MM, "scale-depth-mm", wm_scale_depth_u (depth), "scale-basis",
+                N_ ("our scale sheet"), "scale-mm", NAN, "scale-x1", NAN, "scale-y1", NAN,
+                "scale-x2", NAN, "scale-y2", NAN, NULL);
+  keep_photo (self, N_ ("Set the scale"), photo);
+  g_action_group_change_action_state (wm_canvas_get_actions (self->canvas), "tool",
+                                      g_variant_new_string ("span"));
+}
+
+static void
+on_sheet_found (GObject *source, GAsyncResult *result, gpointer user_data)
+{
+  SheetSearch *search = user_data;
+  g_autoptr (WmInspectionPage) self = search->page;
+  g_autoptr (GError) error = NULL;
+  g_autofree WmSheetPlace *place = g_task_propagate_pointer (G_TASK (result), &error);
+  WmPhoto *photo = wm_inspection_get_photo (self);
+  gboolean is_late =
+      photo == NULL || self->session == NULL
+      || !wm_id_equal (wm_record_get_id (WM_RECORD (photo)), &search->photo_id);
+
+  g_free (search);
+  if (is_late)
+    return;
+  if (place == NULL)
+    wm_session_toast_error (self->session, error);
+  else if (place->answer == WM_SHEET_FOUND)
+    take_sheet (self, photo, place);
+  else
+    wm_session_toast (self->session, _ (wm_sheet_answer_text (place->answer)));
+}
+
+void
+wm_inspection_find_sheet (WmInspectionPage *self)
+{
+  WmPhoto *photo = wm_inspection_get_photo (self);
+  g_autoptr (GTask) task = NULL;
+  SheetSearch *search;
+
+  if (photo == NULL || wm_session_is_read_only (self->session))
+    return;
+  search = g_new0 (SheetSearch, 1);
+  search->page = g_object_ref (self);
+  search->photo_id = self->photo_id;
+  task = g_task_new (NULL, NULL, on_sheet_found, search);
+  g_task_set_task_data (
+      task, wm_archive_photo_path (wm_session_get_archive (self->session), photo),
+      g_free);
+  g_task_run_in_thread (task, find_sheet);
 }
 
 void

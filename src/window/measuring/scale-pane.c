@@ -25,7 +25,7 @@ struct _WmScalePane
   GtkWidget *length, *width, *height, *known, *camera;
   GtkLabel *length_remark, *known_remark, *camera_remark;
   GtkDropDown *basis, *depth;
-  GtkWidget *remove, *gauge, *use;
+  GtkWidget *find_sheet, *remove, *gauge, *use;
 
   WmPoint points[4];
   guint n_points;
@@ -225,6 +225,7 @@ wm_scale_pane_class_init (WmScalePaneClass *klass)
   BIND (camera_remark);
   BIND (basis);
   BIND (depth);
+  BIND (find_sheet);
   BIND (remove);
   BIND (gauge);
   BIND (use);
@@ -259,6 +260,7 @@ name_widgets (WmScalePane *self)
   wm_action_name_widget (self->back, "inspection.leave-measuring");
   wm_action_name_widget (self->by_points, "canvas.tool::ruler");
   wm_action_name_widget (self->by_rectangle, "canvas.tool::corners");
+  wm_action_name_widget (self->find_sheet, "inspection.find-sheet");
   wm_action_name_widget (self->remove, "inspection.remove-scale");
   wm_action_name_widget (self->gauge, "inspection.by-gauge");
   wm_action_name_widget (self->use, "inspection.use-scale");
