@@ -170,6 +170,13 @@ place_overview (const WmPageContext *context, WmPhoto *photo, gboolean after, do
 
   caption = g_strjoin (", ", word, day != NULL ? day : photo->caption,
                        day != NULL ? photo->caption : NULL, NULL);
+  if (g_strcmp0 (photo->made_from, "stack") == 0)
+    {
+      g_autofree char *taken = g_steal_pointer (&caption);
+
+      caption = g_strjoin (", ", taken,
+                           wm_say (language, N_ ("stacked from several photos")), NULL);
+    }
   wm_box_view_fit (&view, photo, WM_OVERVIEW_WIDTH_MM, height_mm);
   wm_sheet_tag (sheet, "Figure");
   wm_photo_box_draw (context->boxes, sheet, &view, x_mm, y_mm, WM_OVERVIEW_WIDTH_MM,

@@ -133,6 +133,26 @@ make_buttons (void)
   return box;
 }
 
+/* What is done with the photo, in words: these are seldom used, and no icon says them. */
+static GtkWidget *
+make_stack_buttons (void)
+{
+  static const char *const actions[] = { "photo.stack", "photo.frames" };
+  const char *labels[] = { _ ("Merge a focus stack …"), _ ("Frames of stacks") };
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+
+  gtk_box_set_homogeneous (GTK_BOX (box), TRUE);
+  for (guint i = 0; i < G_N_ELEMENTS (actions); i++)
+    {
+      GtkWidget *button = gtk_button_new_with_label (labels[i]);
+
+      gtk_actionable_set_action_name (GTK_ACTIONABLE (button), actions[i]);
+      wm_action_name_widget (button, actions[i]);
+      gtk_box_append (GTK_BOX (box), button);
+    }
+  return box;
+}
+
 static void
 wm_photo_popover_finalize (GObject *object)
 {
@@ -178,6 +198,7 @@ wm_photo_popover_init (WmPhotoPopover *self)
   gtk_box_append (GTK_BOX (box), GTK_WIDGET (self->view));
   gtk_box_append (GTK_BOX (box), GTK_WIDGET (self->caption));
   gtk_box_append (GTK_BOX (box), make_moments (self));
+  gtk_box_append (GTK_BOX (box), make_stack_buttons ());
   gtk_box_append (GTK_BOX (box), make_buttons ());
   gtk_popover_set_child (GTK_POPOVER (self), box);
   gtk_popover_set_position (GTK_POPOVER (self), GTK_POS_TOP);

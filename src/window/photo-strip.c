@@ -61,9 +61,13 @@ wm_photo_title (WmTrade *trade, WmPhoto *photo)
   const WmView *view = trade != NULL ? wm_trade_find_view (trade, photo->view) : NULL;
   const char *words = view != NULL ? wm_trade_text (view->name) : photo->caption;
 
-  if (words == NULL)
-    return g_strdup (wm_photo_moment_words (photo->moment));
-  return g_strdup_printf (_ ("%s, %s"), wm_photo_moment_words (photo->moment), words);
+  const char *moment = wm_photo_moment_words (photo->moment);
+  g_autofree char *title =
+      words == NULL ? g_strdup (moment) : g_strdup_printf (_ ("%s, %s"), moment, words);
+
+  if (g_strcmp0 (photo->made_from, "stack") == 0)
+    return g_strdup_printf (_ ("%s, stacked"), title);
+  return g_steal_pointer (&title);
 }
 
 /* ---- tiles -------------------------------------------------------------------- */

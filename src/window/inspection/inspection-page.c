@@ -494,6 +494,7 @@ wm_inspection_page_init (WmInspectionPage *self)
   wm_inspection_init_marks (self);
   wm_inspection_init_photos (self);
   wm_inspection_init_tray (self);
+  wm_inspection_init_stack (self);
   gtk_widget_insert_action_group (widget, "canvas", wm_canvas_get_actions (self->canvas));
   name_buttons (self);
 

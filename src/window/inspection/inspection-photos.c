@@ -43,18 +43,23 @@ wm_inspection_show_strip (WmInspectionPage *self)
 {
   WmPiece *piece = self->session != NULL ? wm_session_get_piece (self->session) : NULL;
   g_autofree WmStripPhoto *photos = g_new0 (WmStripPhoto, self->photos->len + 1);
+  guint n_photos = 0;
 
   if (self->session == NULL)
     return;
   for (guint i = 0; i < self->photos->len; i++)
     {
-      photos[i].photo = g_ptr_array_index (self->photos, i);
-      photos[i].n_marks = wm_inspection_count_marks_of_photo (
-          self, wm_record_get_id (WM_RECORD (photos[i].photo)));
+      WmPhoto *photo = g_ptr_array_index (self->photos, i);
+
+      if (wm_inspection_is_folded (self, photo))
+        continue;
+      photos[n_photos].photo = photo;
+      photos[n_photos++].n_marks =
+          wm_inspection_count_marks_of_photo (self, wm_record_get_id (WM_RECORD (photo)));
     }
   wm_photo_strip_show (self->strip, wm_session_get_archive (self->session),
                        wm_session_get_trade (self->session),
-                       piece != NULL ? piece->type : NULL, photos, self->photos->len,
+                       piece != NULL ? piece->type : NULL, photos, n_photos,
                        &self->photo_id);
 }
 
@@ -424,12 +429,16 @@ step_shown (WmInspectionPage *self, int step)
   guint index = 0;
   WmPhoto *photo = wm_inspection_get_photo (self);
 
-  if (photo == NULL || !g_ptr_array_find (self->photos, photo, &index)
-      || (int)index + step < 0 || index + step >= self->photos->len)
+  if (photo == NULL || !g_ptr_array_find (self->photos, photo, &index))
     return;
-  on_photo_chosen (
-      self->strip,
-      (WmId *)wm_record_get_id (g_ptr_array_index (self->photos, index + step)), self);
+  /* Past what is folded away. */
+  do
+    if ((int)index + step < 0 || (index += step) >= self->photos->len)
+      return;
+  while (wm_inspection_is_folded (self, g_ptr_array_index (self->photos, index)));
+  on_photo_chosen (self->strip,
+                   (WmId *)wm_record_get_id (g_ptr_array_index (self->photos, index)),
+                   self);
 }
 
 static void

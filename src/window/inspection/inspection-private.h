@@ -8,6 +8,7 @@
  * inspection-spans.c   how long a span is, snapping, readings that follow
  * inspection-measuring.c  measuring beside the photo, taking a reading
  * inspection-photos.c  photos coming in, their order, view, removal
+ * inspection-stack.c   frames merged into one photo, and folded behind it
  * inspection-tray.c    new photos of the watched folder
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
@@ -101,6 +102,7 @@ struct _WmInspectionPage
   WmId import_piece_id; /* what its photos are of, whatever is shown by then */
   guint import_taken;
   guint n_pending; /* edits of this page on their way to disk */
+  gboolean shows_frames; /* the frames of stacks stand in the strip, too */
   WmRoom room;
 };
 
@@ -219,3 +221,9 @@ void wm_inspection_turned (WmInspectionPage *self, int turns);
 void wm_inspection_init_tray (WmInspectionPage *self);
 /* Watches the folder of the settings, if it is not watched already. */
 void wm_inspection_watch (WmInspectionPage *self);
+
+/* ---- inspection-stack.c ---- */
+/* After init_photos (), whose actions it joins. */
+void wm_inspection_init_stack (WmInspectionPage *self);
+/* Whether the strip leaves it out: a frame behind its stack. */
+gboolean wm_inspection_is_folded (WmInspectionPage *self, WmPhoto *photo);
