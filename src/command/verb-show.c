@@ -18,6 +18,7 @@ typedef struct
   GPtrArray *marks;
   GPtrArray *measurements;
   GPtrArray *remedies;
+  GPtrArray *materials;
   GPtrArray *proofs;
   GPtrArray *pairings;
 } Stay;
@@ -26,8 +27,8 @@ static void
 stay_clear (Stay *stay)
 {
   GPtrArray **lists[] = { &stay->photos,       &stay->checks,   &stay->marks,
-                          &stay->measurements, &stay->remedies, &stay->proofs,
-                          &stay->pairings };
+                          &stay->measurements, &stay->remedies, &stay->materials,
+                          &stay->proofs,       &stay->pairings };
 
   for (guint i = 0; i < G_N_ELEMENTS (lists); i++)
     g_clear_pointer (lists[i], g_ptr_array_unref);
@@ -43,10 +44,10 @@ load_stay (WmArchive *archive, WmVisit *visit, Stay *stay, GError **error)
     WmKind kind;
     GPtrArray **list;
   } parts[] = {
-    { WM_KIND_PHOTO, &stay->photos },    { WM_KIND_CHECK, &stay->checks },
-    { WM_KIND_MARK, &stay->marks },      { WM_KIND_MEASUREMENT, &stay->measurements },
-    { WM_KIND_REMEDY, &stay->remedies }, { WM_KIND_PROOF, &stay->proofs },
-    { WM_KIND_PAIRING, &stay->pairings }
+    { WM_KIND_PHOTO, &stay->photos },     { WM_KIND_CHECK, &stay->checks },
+    { WM_KIND_MARK, &stay->marks },       { WM_KIND_MEASUREMENT, &stay->measurements },
+    { WM_KIND_REMEDY, &stay->remedies },  { WM_KIND_PROOF, &stay->proofs },
+    { WM_KIND_PAIRING, &stay->pairings }, { WM_KIND_MATERIAL, &stay->materials }
   };
 
   stay->visit = visit;
@@ -110,6 +111,27 @@ add_photos (JsonBuilder *builder, WmArchive *archive, const Stay *stay)
   json_builder_end_array (builder);
 }
 
+/* The remedies of a check, each with what it takes. */
+static void
+add_work (JsonBuilder *builder, const Stay *stay, const WmId *check_id)
+{
+  json_builder_set_member_name (builder, "work");
+  json_builder_begin_array (builder);
+  for (guint i = 0; i < stay->remedies->len; i++)
+    {
+      WmRemedy *remedy = stay->remedies->pdata[i];
+
+      if (!wm_id_equal (&remedy->check_id, check_id))
+        continue;
+      json_builder_begin_object (builder);
+      wm_json_add_fields (builder, remedy);
+      add_list (builder, "materials", stay->materials, "remedy_id",
+                wm_record_get_id (WM_RECORD (remedy)));
+      json_builder_end_object (builder);
+    }
+  json_builder_end_array (builder);
+}
+
 static void
 add_checks (JsonBuilder *builder, const Stay *stay)
 {
@@ -123,7 +145,7 @@ add_checks (JsonBuilder *builder, const Stay *stay)
       json_builder_begin_object (builder);
       wm_json_add_fields (builder, check);
       add_list (builder, "measurements", stay->measurements, "check_id", id);
-      add_list (builder, "work", stay->remedies, "check_id", id);
+      add_work (builder, stay, id);
       add_list (builder, "proofs", stay->proofs, "check_id", id);
       json_builder_end_object (builder);
     }

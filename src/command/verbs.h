@@ -9,6 +9,7 @@
 extern const WmVerb wm_verb_align;
 extern const WmVerb wm_verb_measure;
 extern const WmVerb wm_verb_pieces;
+extern const WmVerb wm_verb_quote;
 extern const WmVerb wm_verb_reckon;
 extern const WmVerb wm_verb_report;
 extern const WmVerb wm_verb_verify;

@@ -19,6 +19,10 @@
 #define WM_SETTING_WATCHED_FOLDER                                                        \
   "watched-folder"               /* where new photos arrive on this workstation */
 #define WM_SETTING_TERMS "terms" /* the shop's own terms for ticket and report */
+/* "6500 EUR": minor units and their currency, so that a price in another currency is
+ * never mixed in. */
+#define WM_SETTING_HOURLY_RATE "hourly-rate"
+#define WM_SETTING_TAX_BP "tax-bp" /* hundredths of a per cent */
 
 #define WM_TYPE_SETTING (wm_setting_get_type ())
 G_DECLARE_FINAL_TYPE (WmSetting, wm_setting, WM, SETTING, WmRecord)

@@ -274,6 +274,58 @@ test_show (Fixture *f, gconstpointer unused)
   g_assert_nonnull (strstr (wrong.err, "2026-0999-0"));
 }
 
+/* ---- quote -------------------------------------------------------------- */
+
+/* 30 minutes at 65.00 an hour are 32.50; 0.500 g at 68.00 are 34.00; 19 % of the 66.50
+ * are 12.635, 12.64 (half to even); together 79.14. */
+static void
+test_quote (Fixture *f, gconstpointer unused)
+{
+  g_autoptr (WmPiece) piece = fixture_add_piece (f, "2026-0151-Q", "Ring");
+  g_autoptr (WmVisit) visit = fixture_add_visit (f, piece, 1700000000);
+  g_autoptr (WmCheck) check = fixture_add_check (f, visit, "Worn claw", 3);
+  g_autoptr (WmRemedy) remedy = wm_remedy_new ();
+  g_autoptr (WmMaterial) material = wm_material_new ();
+  g_autoptr (WmEdit) edit = wm_edit_new ("Prices", NULL, NULL);
+  g_autofree char *pdf = fixture_path (f, "quote.pdf");
+  g_auto (Run) shown = { 0 }, made = { 0 }, nowhere = { 0 }, unwritten = { 0 };
+  JsonObject *all, *row;
+
+  g_object_set (remedy, "check-id", fixture_id (check), "what", "new claw", "minutes",
+                (gint64)30, NULL);
+  fixture_put (f, "Remedy", fixture_id (piece), remedy);
+  g_object_set (material, "remedy-id", fixture_id (remedy), "what", "wire", "metal",
+                "au750y", "mass-mg", (gint64)500, "gram-price-minor", (gint64)6800, NULL);
+  fixture_put (f, "Material", fixture_id (piece), material);
+  wm_archive_put_setting (f->archive, edit, WM_SETTING_HOURLY_RATE, "6500 EUR", NULL);
+  wm_archive_put_setting (f->archive, edit, WM_SETTING_TAX_BP, "1900", NULL);
+  g_assert_true (wm_archive_commit (f->archive, edit, NULL));
+  g_clear_object (&f->archive);
+
+  made = call (f, "--json", "quote", "2026-0151-Q", "-o", pdf, NULL);
+  assert_code (&made, 0);
+  g_assert_true (g_file_test (pdf, G_FILE_TEST_EXISTS));
+  all = json_object_get_object_member (get_object (&made), "all");
+  g_assert_cmpint (json_object_get_int_member (all, "net_minor"), ==, 6650);
+  g_assert_cmpint (json_object_get_int_member (all, "tax_minor"), ==, 1264);
+  g_assert_cmpint (json_object_get_int_member (all, "total_minor"), ==, 7914);
+  shown = call (f, "--json", "show", "2026-0151-Q", NULL);
+  assert_code (&shown, 0);
+  row = json_array_get_object_element (
+      json_object_get_array_member (get_object (&shown), "visits"), 0);
+  row = json_array_get_object_element (json_object_get_array_member (row, "checks"), 0);
+  row = json_array_get_object_element (json_object_get_array_member (row, "work"), 0);
+  row =
+      json_array_get_object_element (json_object_get_array_member (row, "materials"), 0);
+  g_assert_cmpstr (json_object_get_string_member (row, "what"), ==, "wire");
+  g_assert_cmpint (json_object_get_int_member (row, "mass_mg"), ==, 500);
+
+  nowhere = call (f, "quote", "2026-0151-Q", NULL);
+  assert_code (&nowhere, 2);
+  unwritten = call (f, "quote", "2026-0151-Q", "-o", "/nowhere/at/all.pdf", NULL);
+  assert_code (&unwritten, 1);
+}
+
 /* ---- verify ------------------------------------------------------------- */
 
 static void
@@ -688,6 +740,7 @@ main (int argc, char *argv[])
   fixture_add ("/command/no-archive", test_no_archive);
   fixture_add ("/command/pieces", test_pieces);
   fixture_add ("/command/show", test_show);
+  fixture_add ("/command/quote", test_quote);
   fixture_add ("/command/verify", test_verify);
   fixture_add ("/command/photo", test_photo);
   fixture_add ("/command/original-is-spared", test_original_is_spared);
