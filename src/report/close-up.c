@@ -141,6 +141,27 @@ find_marked_pair (WmCloseUps *self, WmVisitData *data, const WmFinding *finding,
   return FALSE;
 }
 
+/* A mark before whose photo is in register with any: the place is the same, marked there
+ * or not. The last one. */
+static gboolean
+find_paired_place (WmCloseUps *self, WmVisitData *data, const WmFinding *finding, Box box)
+{
+  for (guint i = finding->before->len; i-- > 0;)
+    {
+      WmMark *mark = g_ptr_array_index (finding->before, i);
+      WmPhoto *photo = wm_visit_data_find_photo (data, &mark->photo_id);
+      WmPhoto *partner;
+      double matrix[9];
+      double width_px;
+
+      if (photo != NULL && find_partner (data, photo, NULL, &partner, matrix)
+          && look_at_before (self, photo, mark, box, &width_px)
+          && follow (self, partner, matrix, NULL, box))
+        return TRUE;
+    }
+  return FALSE;
+}
+
 /* Out of register: about the after mark, at the same true scale where both are known. */
 static void
 look_at_after (WmCloseUps *self, WmPhoto *photo, WmMark *mark, double width_px, Box box)
@@ -173,20 +194,18 @@ wm_close_ups_find (WmVisitData *data, const WmFinding *finding, double width,
 {
   Box box = { width, height };
   WmPhoto *photo = NULL;
-  WmPhoto *partner;
   WmMark *mark = NULL;
-  double matrix[9];
   double width_px = 0;
 
   memset (out, 0, sizeof *out);
   if (find_marked_pair (out, data, finding, box))
     return;
   memset (out, 0, sizeof *out);
+  if (find_paired_place (out, data, finding, box))
+    return;
+  memset (out, 0, sizeof *out);
   if (wm_visit_data_find_place (data, finding, WM_PHOTO_BEFORE, &photo, &mark))
     look_at_before (out, photo, mark, box, &width_px);
   if (wm_visit_data_find_place (data, finding, WM_PHOTO_AFTER, &photo, &mark))
     look_at_after (out, photo, mark, width_px, box);
-  else if (out->before.is_there
-           && find_partner (data, out->before.view.photo, NULL, &partner, matrix))
-    follow (out, partner, matrix, NULL, box);
 }

@@ -30,8 +30,9 @@ typedef struct
  * wm_close_ups_find:
  * @width, @height: of the box both are shown in
  *
- * Where a finding is marked on photos that are in register, those two; else the last
- * mark of each moment. In register no mark is needed on the after photo.
+ * Where a finding is marked on photos that are in register, those two; else a mark before
+ * whose photo is in register with an after photo, marked there or not; else the last mark
+ * of each moment.
  */
 void wm_close_ups_find (WmVisitData *data, const WmFinding *finding, double width,
                         double height, WmCloseUps *out);

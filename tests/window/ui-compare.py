@@ -217,7 +217,7 @@ def by_hand():
         row for row in pairings(r, "whole_front") if row["made_by"] == "hand"))
     equal(len(read_points(row["points"])), 8, "points kept")
     # A click hits half a pixel of the screen; both photos together twice that, twice.
-    within = 4 * 0.5 * math.sqrt(2) / halves[0].zoom
+    within = story.within = 4 * 0.5 * math.sqrt(2) / halves[0].zoom
     for name in story.names:
         off = math.dist(carry(row["matrix"], story.after[name]), story.before[name])
         assert off < within, f"{name} is off by {off:.1f} px, more than {within:.1f}"
@@ -251,12 +251,10 @@ def refine():
     row = story.on_disk("the answer kept", lambda r: next(
         row for row in pairings(r, "whole_front")
         if row["made_by"] == ("refined" if better else "hand")))
-    halves = Half("Photo before the work"), Half("Photo after the work")
-    within = 4 * 0.5 * math.sqrt(2) / min(half.zoom for half in halves)
     for name in story.names:
         off = math.dist(carry(row["matrix"], story.after[name]), story.before[name])
         print(f"# {name}: {off:.1f} px, {'refined' if better else 'by hand'}")
-        assert off < within, f"{name} is off by {off:.1f} px"
+        assert off < story.within, f"{name} is off by {off:.1f} px"
 
 
 @story.part("the window ends cleanly")
