@@ -357,6 +357,11 @@ set_room (WmMomentPage *page, WmRoom room)
   WmInspectionPage *self = WM_INSPECTION_PAGE (page);
 
   self->room = room;
+  /* Beside the marking bar there is no room for it then. */
+  gtk_widget_set_halign (self->scale_card,
+                         room == WM_ROOM_NARROW ? GTK_ALIGN_END : GTK_ALIGN_START);
+  gtk_widget_set_valign (self->scale_card,
+                         room == WM_ROOM_NARROW ? GTK_ALIGN_START : GTK_ALIGN_END);
   /* As wide for every pane: the photo does not move when another one comes. */
   adw_clamp_set_maximum_size (self->beside_clamp, pane_widths[room]);
   adw_clamp_set_tightening_threshold (self->beside_clamp, pane_widths[room]);
