@@ -70,6 +70,12 @@ static const WmActionRow table[] = {
   { "counter.leave", N_ ("Leave the counter view (or hold Escape for a second)"),
     "<Control><Shift>q", WM_GROUP_COUNTER, WM_PLACE_COUNTER, WM_MENU_NONE },
 
+  { "work.show::remedies", N_ ("Remedies"), "<Control>1", WM_GROUP_MOMENTS, WM_PLACE_WORK,
+    WM_MENU_NONE },
+  { "work.show::plan", N_ ("Heat plan"), "<Control>2", WM_GROUP_MOMENTS, WM_PLACE_WORK,
+    WM_MENU_NONE },
+  { "work.show::quote", N_ ("Quote"), "<Control>3", WM_GROUP_MOMENTS, WM_PLACE_WORK,
+    WM_MENU_NONE },
   { "work.to-proof", N_ ("Move on to the proof"), "<Control>Return", WM_GROUP_MOMENTS,
     WM_PLACE_WORK, WM_MENU_NONE },
   { "work.to-hand-back", N_ ("Straight to hand-back"), "<Control><Shift>Return",

@@ -10,9 +10,13 @@
 #include "reckon/severity.h"
 #include "report/visit-data.h"
 #include "window/action-table.h"
+#include "window/bench-work/plan-pane.h"
+#include "window/bench-work/quote-pane.h"
 #include "window/bench-work/remedy-card.h"
+#include "window/bench-work/shop-prices.h"
 #include "window/columns.h"
 #include "window/form/form-value.h"
+#include "window/glyph.h"
 #include "window/labels.h"
 #include "window/record-box.h"
 #include "window/resource.h"
@@ -28,9 +32,15 @@ struct _WmBenchWorkPage
   GtkBox *cards;
   GtkBox *sums;
   GtkLabel *limit;
+  GtkListBox *parts;
+  GtkBox *in_plan;
+  GtkStack *part;
+  WmPlanPane *plan;
+  WmQuotePane *quote;
 
   WmSession *session;
-  WmVisitData *data; /* during a showing only */
+  WmVisitData *data;    /* during a showing only */
+  WmBenchPlan *showing; /* likewise */
 };
 
 /* What all remedies of the visit come to. */
@@ -147,8 +157,122 @@ show_card (GtkWidget *child, gpointer record, gpointer user_data)
       WmFinding *finding = data->findings->pdata[i];
 
       if (finding->check == record)
-        wm_remedy_card_show (WM_REMEDY_CARD (child), finding);
+        wm_remedy_card_show (WM_REMEDY_CARD (child), finding,
+                             WM_BENCH_WORK_PAGE (user_data)->showing);
     }
+}
+
+/* ---- side list --------------------------------------------------------------------- */
+
+static const struct
+{
+  const char *name;
+  const char *title; /* N_() */
+  const char *icon;
+} part_rows[] = {
+  { "remedies", N_ ("Remedies"), "wm-remedy-symbolic" },
+  { "plan", N_ ("Heat plan"), "wm-heat-plan-symbolic" },
+  { "quote", N_ ("Quote"), "wm-quote-symbolic" },
+};
+
+static void
+add_parts (WmBenchWorkPage *self)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (part_rows); i++)
+    {
+      GtkWidget *row = gtk_list_box_row_new ();
+      GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12);
+
+      gtk_box_append (GTK_BOX (line), gtk_image_new_from_icon_name (part_rows[i].icon));
+      gtk_box_append (GTK_BOX (line), gtk_label_new (_ (part_rows[i].title)));
+      gtk_list_box_row_set_child (GTK_LIST_BOX_ROW (row), line);
+      gtk_accessible_update_property (GTK_ACCESSIBLE (row), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                      _ (part_rows[i].title), -1);
+      gtk_list_box_append (self->parts, row);
+    }
+  gtk_list_box_select_row (self->parts, gtk_list_box_get_row_at_index (self->parts, 0));
+}
+
+static void
+on_part_selected (GtkListBox *list, GtkListBoxRow *row, WmBenchWorkPage *self)
+{
+  if (row != NULL)
+    gtk_stack_set_visible_child_name (self->part,
+                                      part_rows[gtk_list_box_row_get_index (row)].name);
+}
+
+static void
+show_part_action (GtkWidget *widget, const char *name, GVariant *part)
+{
+  WmBenchWorkPage *self = WM_BENCH_WORK_PAGE (widget);
+
+  for (guint i = 0; i < G_N_ELEMENTS (part_rows); i++)
+    if (g_str_equal (part_rows[i].name, g_variant_get_string (part, NULL)))
+      gtk_list_box_select_row (self->parts,
+                               gtk_list_box_get_row_at_index (self->parts, (int)i));
+}
+
+/* The finding's card, under Remedies. */
+static void
+on_finding_clicked (GtkButton *button, WmBenchWorkPage *self)
+{
+  guint index = GPOINTER_TO_UINT (g_object_get_data (G_OBJECT (button), "index"));
+  GtkWidget *card = gtk_widget_get_first_child (GTK_WIDGET (self->cards));
+
+  gtk_list_box_select_row (self->parts, gtk_list_box_get_row_at_index (self->parts, 0));
+  while (card != NULL && index-- > 0)
+    card = gtk_widget_get_next_sibling (card);
+  if (card != NULL)
+    gtk_widget_child_focus (card, GTK_DIR_TAB_FORWARD);
+}
+
+static void
+show_in_plan (WmBenchWorkPage *self, WmVisitData *data)
+{
+  GtkWidget *child;
+
+  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self->in_plan))) != NULL)
+    gtk_box_remove (self->in_plan, child);
+  for (guint i = 0; i < data->findings->len; i++)
+    {
+      WmCheck *check = ((WmFinding *)data->findings->pdata[i])->check;
+      const char *title = wm_trade_text (check->title);
+      GtkWidget *button = gtk_button_new ();
+      GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 9);
+      GtkWidget *glyph = g_object_new (WM_TYPE_GLYPH, NULL);
+      GtkWidget *label = gtk_label_new (title);
+
+      wm_glyph_set_radius (WM_GLYPH (glyph), 9);
+      wm_glyph_set_severity (WM_GLYPH (glyph), check->severity);
+      wm_glyph_set_number (WM_GLYPH (glyph),
+                           check->number == WM_UNKNOWN ? 0 : (int)check->number);
+      gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
+      gtk_box_append (GTK_BOX (line), glyph);
+      gtk_box_append (GTK_BOX (line), label);
+      gtk_button_set_child (GTK_BUTTON (button), line);
+      gtk_widget_add_css_class (button, "flat");
+      gtk_widget_add_css_class (button, "plan-finding");
+      gtk_widget_set_tooltip_text (button, title);
+      g_object_set_data (G_OBJECT (button), "index", GUINT_TO_POINTER (i));
+      g_signal_connect (button, "clicked", G_CALLBACK (on_finding_clicked), self);
+      gtk_accessible_update_property (GTK_ACCESSIBLE (button),
+                                      GTK_ACCESSIBLE_PROPERTY_LABEL, title, -1);
+      gtk_box_append (self->in_plan, button);
+    }
+}
+
+static WmVisitQuote *
+make_quote (WmBenchWorkPage *self, WmVisitData *data)
+{
+  g_autoptr (GPtrArray) materials =
+      wm_archive_list_of_visit (wm_session_get_archive (self->session), WM_KIND_MATERIAL,
+                                wm_session_get_visit_id (self->session), NULL);
+  g_autoptr (GPtrArray) none = g_ptr_array_new ();
+  WmQuoteTerms terms;
+
+  wm_shop_terms (self->session, &terms);
+  return wm_visit_quote_new (&terms, data->checks, data->remedies,
+                             materials != NULL ? materials : none);
 }
 
 static gboolean
@@ -174,10 +298,15 @@ show_visit (WmMomentPage *page, WmSession *session)
     return;
 
   self->data = data;
+  self->showing = wm_bench_plan_new (data->trade, data->piece, data->stones, data->checks,
+                                     data->measurements, data->remedies);
   for (guint i = 0; i < data->findings->len; i++)
     g_ptr_array_add (checks, ((WmFinding *)data->findings->pdata[i])->check);
   wm_record_box_show (self->cards, checks, make_card, show_card, self);
   show_sums (self, data);
+  wm_plan_pane_show (self->plan, session, g_steal_pointer (&self->showing));
+  wm_quote_pane_show (self->quote, session, make_quote (self, data));
+  show_in_plan (self, data);
   self->data = NULL;
 
   adw_status_page_set_title (self->empty, is_open (data) ? _ ("No findings so far")
@@ -197,6 +326,8 @@ leave (WmMomentPage *page)
   for (GtkWidget *card = gtk_widget_get_first_child (GTK_WIDGET (self->cards));
        card != NULL; card = gtk_widget_get_next_sibling (card))
     wm_remedy_card_leave (WM_REMEDY_CARD (card));
+  wm_plan_pane_leave (self->plan);
+  wm_quote_pane_leave (self->quote);
 }
 
 static void
@@ -240,6 +371,8 @@ wm_bench_work_page_class_init (WmBenchWorkPageClass *klass)
   G_OBJECT_CLASS (klass)->dispose = wm_bench_work_page_dispose;
 
   g_type_ensure (WM_TYPE_COLUMNS);
+  g_type_ensure (WM_TYPE_PLAN_PANE);
+  g_type_ensure (WM_TYPE_QUOTE_PANE);
   gtk_widget_class_set_template_from_resource (widget_class, WM_UI "bench-work-page.ui");
   gtk_widget_class_bind_template_child (widget_class, WmBenchWorkPage, stack);
   gtk_widget_class_bind_template_child (widget_class, WmBenchWorkPage, empty);
@@ -247,6 +380,13 @@ wm_bench_work_page_class_init (WmBenchWorkPageClass *klass)
   gtk_widget_class_bind_template_child (widget_class, WmBenchWorkPage, cards);
   gtk_widget_class_bind_template_child (widget_class, WmBenchWorkPage, sums);
   gtk_widget_class_bind_template_child (widget_class, WmBenchWorkPage, limit);
+  gtk_widget_class_bind_template_child (widget_class, WmBenchWorkPage, parts);
+  gtk_widget_class_bind_template_child (widget_class, WmBenchWorkPage, in_plan);
+  gtk_widget_class_bind_template_child (widget_class, WmBenchWorkPage, part);
+  gtk_widget_class_bind_template_child (widget_class, WmBenchWorkPage, plan);
+  gtk_widget_class_bind_template_child (widget_class, WmBenchWorkPage, quote);
+  gtk_widget_class_bind_template_callback (widget_class, on_part_selected);
+  gtk_widget_class_install_action (widget_class, "work.show", "s", show_part_action);
   gtk_widget_class_install_action (widget_class, "work.to-proof", NULL, to_proof_action);
   gtk_widget_class_install_action (widget_class, "work.to-hand-back", NULL,
                                    to_hand_back_action);
@@ -256,5 +396,6 @@ static void
 wm_bench_work_page_init (WmBenchWorkPage *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  add_parts (self);
   wm_action_add_keys (GTK_WIDGET (self), WM_PLACE_WORK);
 }

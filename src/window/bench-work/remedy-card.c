@@ -28,6 +28,7 @@ struct _WmRemedyCard
   WmSession *session;
   WmCheck *check;
   guint n_remedies;
+  WmBenchPlan *plan; /* during a showing only */
 };
 
 G_DEFINE_FINAL_TYPE (WmRemedyCard, wm_remedy_card, GTK_TYPE_WIDGET)
@@ -179,16 +180,18 @@ make_line (gpointer record, gpointer user_data)
 static void
 show_line (GtkWidget *child, gpointer record, gpointer user_data)
 {
-  wm_remedy_line_show (WM_REMEDY_LINE (child), record);
+  wm_remedy_line_show (WM_REMEDY_LINE (child), record, ((WmRemedyCard *)user_data)->plan);
 }
 
 void
-wm_remedy_card_show (WmRemedyCard *self, const WmFinding *finding)
+wm_remedy_card_show (WmRemedyCard *self, const WmFinding *finding, WmBenchPlan *plan)
 {
+  self->plan = plan;
   g_set_object (&self->check, finding->check);
   self->n_remedies = finding->remedies->len;
   wm_finding_head_show (self->head, finding->check, FALSE);
   wm_record_box_show (self->lines, finding->remedies, make_line, show_line, self);
+  self->plan = NULL;
   gtk_widget_set_visible (self->empty, finding->remedies->len == 0);
   show_usual (self, finding);
   show_cautions (self, finding);

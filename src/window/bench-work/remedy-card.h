@@ -4,6 +4,7 @@
  */
 #pragma once
 
+#include "record/bench-plan.h"
 #include "report/visit-data.h"
 #include "window/session.h"
 
@@ -11,5 +12,6 @@
 G_DECLARE_FINAL_TYPE (WmRemedyCard, wm_remedy_card, WM, REMEDY_CARD, GtkWidget)
 
 GtkWidget *wm_remedy_card_new (WmSession *session);
-void wm_remedy_card_show (WmRemedyCard *self, const WmFinding *finding);
+void
+wm_remedy_card_show (WmRemedyCard *self, const WmFinding *finding, WmBenchPlan *plan);
 void wm_remedy_card_leave (WmRemedyCard *self);

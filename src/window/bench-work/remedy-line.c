@@ -6,6 +6,7 @@
 
 #include <glib/gi18n.h>
 
+#include "trade/trade.h"
 #include "window/form/form-choice.h"
 #include "window/form/form-field.h"
 #include "window/labels.h"
@@ -23,6 +24,10 @@ struct _WmRemedyLine
   WmFormField *minutes;
   WmFormField *price;
   WmFormChoice *answer;
+  WmFormChoice *method;
+  WmFormChoice *solder;
+  WmFormField *stone_mm;
+  GtkCheckButton *stones_out;
 
   WmSession *session;
   WmRemedy *remedy;
@@ -45,6 +50,14 @@ on_done_toggled (GtkCheckButton *button, WmRemedyLine *self)
   copy->done_by = done && by != NULL ? *by : WM_ID_NONE;
   wm_session_keep (self->session, done ? N_ ("Remedy done") : N_ ("Remedy not done"),
                    copy);
+}
+
+static void
+on_stones_out_toggled (GtkCheckButton *button, WmRemedyLine *self)
+{
+  if (!self->filling)
+    wm_session_change (self->session, N_ ("Stones come out first"), self->remedy,
+                       "stones_out", gtk_check_button_get_active (button), NULL);
 }
 
 static void
@@ -85,6 +98,11 @@ wm_remedy_line_class_init (WmRemedyLineClass *klass)
   gtk_widget_class_bind_template_child (widget_class, WmRemedyLine, minutes);
   gtk_widget_class_bind_template_child (widget_class, WmRemedyLine, price);
   gtk_widget_class_bind_template_child (widget_class, WmRemedyLine, answer);
+  gtk_widget_class_bind_template_child (widget_class, WmRemedyLine, method);
+  gtk_widget_class_bind_template_child (widget_class, WmRemedyLine, solder);
+  gtk_widget_class_bind_template_child (widget_class, WmRemedyLine, stone_mm);
+  gtk_widget_class_bind_template_child (widget_class, WmRemedyLine, stones_out);
+  gtk_widget_class_bind_template_callback (widget_class, on_stones_out_toggled);
   gtk_widget_class_bind_template_callback (widget_class, on_done_toggled);
   gtk_widget_class_bind_template_callback (widget_class, on_remove_clicked);
 }
@@ -95,8 +113,13 @@ wm_remedy_line_init (WmRemedyLine *self)
   static const char *const keys[] = { "agreed", "declined" };
   const char *names[] = { _ ("agreed"), _ ("declined") };
 
+  static const char *const methods[] = { "solder", "laser", "cold" };
+  const char *method_names[] = { _ ("solder"), _ ("laser"), _ ("cold") };
+
   gtk_widget_init_template (GTK_WIDGET (self));
   wm_form_choice_set_choices (self->answer, keys, names, G_N_ELEMENTS (keys));
+  wm_form_choice_set_choices (self->method, methods, method_names,
+                              G_N_ELEMENTS (methods));
 }
 
 GtkWidget *
@@ -108,8 +131,51 @@ wm_remedy_line_new (WmSession *session)
   return GTK_WIDGET (self);
 }
 
+/* Suggested ones first; each says what the heat of the piece says to it. */
+static void
+show_solders (WmRemedyLine *self, WmBenchPlan *plan)
+{
+  g_autoptr (GArray) picks = wm_bench_plan_list_solders (plan);
+  g_autoptr (GPtrArray) keys = g_ptr_array_new ();
+  g_autoptr (GPtrArray) names = g_ptr_array_new_with_free_func (g_free);
+
+  for (guint i = 0; i < picks->len; i++)
+    {
+      const WmSolderPick *pick = &g_array_index (picks, WmSolderPick, i);
+
+      g_ptr_array_add (keys, (gpointer)pick->solder->key);
+      g_ptr_array_add (names,
+                       g_strdup_printf ("%s · %s", wm_trade_text (pick->solder->name),
+                                        pick->heat.verdict == WM_HEAT_REFUSE
+                                            ? _ ("not safe here")
+                                        : !pick->suits ? _ ("other colour or fineness")
+                                                       : _ ("suits")));
+    }
+  wm_form_choice_set_choices (self->solder, (const char *const *)keys->pdata,
+                              (const char *const *)names->pdata, keys->len);
+}
+
+static void
+show_heat (WmRemedyLine *self, WmRemedy *remedy, WmBenchPlan *plan)
+{
+  WmWorkMethod method = wm_bench_plan_method (plan->trade, remedy);
+
+  show_solders (self, plan);
+  wm_form_choice_bind (self->method, self->session, remedy);
+  wm_form_choice_bind (self->solder, self->session, remedy);
+  wm_form_field_bind (self->stone_mm, self->session, remedy);
+  self->filling = TRUE;
+  gtk_check_button_set_active (self->stones_out, remedy->stones_out);
+  self->filling = FALSE;
+  gtk_widget_set_sensitive (GTK_WIDGET (self->stones_out),
+                            !wm_session_is_read_only (self->session));
+  gtk_widget_set_visible (GTK_WIDGET (self->solder), method == WM_WORK_SOLDER);
+  gtk_widget_set_visible (GTK_WIDGET (self->stone_mm), method != WM_WORK_COLD);
+  gtk_widget_set_visible (GTK_WIDGET (self->stones_out), method != WM_WORK_COLD);
+}
+
 void
-wm_remedy_line_show (WmRemedyLine *self, WmRemedy *remedy)
+wm_remedy_line_show (WmRemedyLine *self, WmRemedy *remedy, WmBenchPlan *plan)
 {
   gboolean done = remedy->done_at_s != WM_UNKNOWN;
   gboolean can_write = !wm_session_is_read_only (self->session);
@@ -132,6 +198,7 @@ wm_remedy_line_show (WmRemedyLine *self, WmRemedy *remedy)
   wm_form_field_bind (self->minutes, self->session, remedy);
   wm_form_field_bind (self->price, self->session, remedy);
   wm_form_choice_bind (self->answer, self->session, remedy);
+  show_heat (self, remedy, plan);
 }
 
 void
@@ -140,4 +207,5 @@ wm_remedy_line_leave (WmRemedyLine *self)
   wm_form_field_leave (self->what);
   wm_form_field_leave (self->minutes);
   wm_form_field_leave (self->price);
+  wm_form_field_leave (self->stone_mm);
 }

@@ -42,6 +42,7 @@ enum
 enum
 {
   ENTERED,
+  KEEPING,
   N_SIGNALS
 };
 
@@ -152,6 +153,7 @@ commit_bound (WmFormField *self, const char *text)
   show_value (self, kept);
   if (!wm_record_equal (copy, before))
     {
+      g_signal_emit (self, signals[KEEPING], 0, copy);
       g_set_object (&self->record, copy);
       wm_session_keep (self->session, wm_form_edit_label (copy, field), copy);
     }
@@ -322,6 +324,8 @@ wm_form_field_class_init (WmFormFieldClass *klass)
 
   signals[ENTERED] = g_signal_new ("entered", WM_TYPE_FORM_FIELD, G_SIGNAL_RUN_LAST, 0,
                                    NULL, NULL, NULL, G_TYPE_NONE, 1, G_TYPE_STRING);
+  signals[KEEPING] = g_signal_new ("keeping", WM_TYPE_FORM_FIELD, G_SIGNAL_RUN_LAST, 0,
+                                   NULL, NULL, NULL, G_TYPE_NONE, 1, WM_TYPE_RECORD);
 
   gtk_widget_class_set_template_from_resource (widget_class, WM_UI "form-field.ui");
   gtk_widget_class_bind_template_child (widget_class, WmFormField, title_label);

@@ -25,6 +25,9 @@ void wm_form_field_leave (WmFormField *self);
 /* Names to choose from while typing. (transfer none) */
 void wm_form_field_set_suggestions (WmFormField *self, const char *const *names);
 
+/* Emits "keeping" (WmRecord *changed copy) before an edit is made of what was typed: a
+ * handler may change more of it, so that it is one edit. */
+
 /* For a field that is not bound: emits "entered" (const char *text) instead. */
 void wm_form_field_set_text (WmFormField *self, const char *text);
 const char *wm_form_field_get_text (WmFormField *self);

@@ -31,6 +31,8 @@ wm_form_kind_get_type (void)
     { WM_FORM_CUT, "WM_FORM_CUT", "cut" },
     { WM_FORM_CURRENCY, "WM_FORM_CURRENCY", "currency" },
     { WM_FORM_REMEDY, "WM_FORM_REMEDY", "remedy" },
+    { WM_FORM_SHOP_MONEY, "WM_FORM_SHOP_MONEY", "shop-money" },
+    { WM_FORM_PERCENT, "WM_FORM_PERCENT", "percent" },
     { WM_FORM_TEST, "WM_FORM_TEST", "test" },
     { 0, NULL, NULL },
   };
@@ -131,12 +133,41 @@ format_int (WmSession *session, WmFormKind kind, gint64 value)
 }
 
 static char *
+get_shop_currency (WmSession *session)
+{
+  char *currency =
+      wm_archive_get_setting (wm_session_get_archive (session), WM_SETTING_CURRENCY);
+
+  return currency != NULL ? currency : g_strdup ("EUR");
+}
+
+/* Money and per cents of the settings; nonsense is shown as it is kept. */
+static char *
+format_setting (WmFormKind kind, const char *text)
+{
+  g_auto (GStrv) parts = g_strsplit (text, " ", 2);
+  gint64 number;
+
+  if (parts[0] == NULL
+      || !g_ascii_string_to_signed (parts[0], 10, 0, G_MAXINT64, &number, NULL))
+    return g_strdup (text);
+  if (kind == WM_FORM_SHOP_MONEY)
+    return wm_label_money (number, parts[1]);
+  if (number % 100 == 0)
+    return g_strdup_printf ("%" G_GINT64_FORMAT " %%", number / 100);
+  return g_strdup_printf ("%" G_GINT64_FORMAT ".%02" G_GINT64_FORMAT " %%", number / 100,
+                          number % 100);
+}
+
+static char *
 format_text (WmSession *session, WmFormKind kind, const char *text)
 {
   const char *name = find_name (wm_session_get_trade (session), kind, text);
 
   if (text == NULL)
     return g_strdup ("");
+  if (kind == WM_FORM_SHOP_MONEY || kind == WM_FORM_PERCENT)
+    return format_setting (kind, text);
   return g_strdup (name == NULL ? text : name);
 }
 
@@ -239,6 +270,49 @@ parse_int (WmSession *session, WmFormKind kind, const char *text, WmRecord *reco
     }
 }
 
+/* Up to 100 with at most two digits behind the sign, without and with "%". */
+static WmFieldVerdict
+parse_percent (const char *own, char **value, char **out_remark)
+{
+  g_autoptr (GRegex) regex =
+      g_regex_new ("^(\\d{1,3})(?:[.,](\\d{1,2}))?\\s*%?$", 0, 0, NULL);
+  g_autoptr (GMatchInfo) match = NULL;
+  gint64 bp = 10001;
+
+  if (*own == '\0')
+    return WM_FIELD_OK;
+  if (g_regex_match (regex, own, 0, &match))
+    {
+      g_autofree char *whole = g_match_info_fetch (match, 1);
+      g_autofree char *rest = g_match_info_fetch (match, 2);
+      gint64 hundredths = rest == NULL ? 0 : g_ascii_strtoll (rest, NULL, 10);
+
+      if (rest != NULL && rest[0] != '\0' && rest[1] == '\0')
+        hundredths *= 10;
+      bp = 100 * g_ascii_strtoll (whole, NULL, 10) + hundredths;
+    }
+  if (bp > 10000)
+    {
+      *out_remark = g_strdup (_ ("Write per cents like 19 or 8.1, up to 100."));
+      return WM_FIELD_WRONG;
+    }
+  *value = g_strdup_printf ("%" G_GINT64_FORMAT, bp);
+  return WM_FIELD_OK;
+}
+
+static WmFieldVerdict
+parse_shop_money (WmSession *session, const char *own, char **value, char **out_remark)
+{
+  g_autofree char *currency = get_shop_currency (session);
+  gint64 minor = WM_UNKNOWN;
+  WmFieldVerdict verdict = wm_field_check_money (
+      own, currency, wm_currency_exponent (currency), &minor, out_remark);
+
+  if (verdict != WM_FIELD_WRONG && minor != WM_UNKNOWN)
+    *value = g_strdup_printf ("%" G_GINT64_FORMAT " %s", minor, currency);
+  return verdict;
+}
+
 static WmFieldVerdict
 parse_text (WmSession *session, WmFormKind kind, const char *text, char **value,
             char **out_remark)
@@ -253,6 +327,10 @@ parse_text (WmSession *session, WmFormKind kind, const char *text, char **value,
     verdict = wm_field_check_email (own, out_remark);
   else if (kind == WM_FORM_CURRENCY)
     return wm_field_check_currency (own, value, out_remark);
+  else if (kind == WM_FORM_PERCENT)
+    return parse_percent (own, value, out_remark);
+  else if (kind == WM_FORM_SHOP_MONEY)
+    return parse_shop_money (session, own, value, out_remark);
   if (verdict == WM_FIELD_WRONG)
     return verdict;
 
@@ -326,5 +404,14 @@ wm_form_edit_label (WmRecord *record, const WmField *field)
     for (guint i = 0; i < G_N_ELEMENTS (settings); i++)
       if (g_strcmp0 (settings[i].name, WM_SETTING (record)->name) == 0)
         return settings[i].label;
+  if (WM_IS_SETTING (record) && WM_SETTING (record)->name != NULL)
+    {
+      if (g_str_equal (WM_SETTING (record)->name, "hourly-rate"))
+        return N_ ("Hourly rate");
+      if (g_str_equal (WM_SETTING (record)->name, "tax-bp"))
+        return N_ ("Tax in per cent");
+      if (g_str_has_prefix (WM_SETTING (record)->name, "gram-price-"))
+        return N_ ("Price of a metal");
+    }
   return field->plain_name;
 }

@@ -22,8 +22,10 @@ typedef enum
   WM_FORM_STONE, /* key of a stone, or plain words */
   WM_FORM_CUT,   /* key of a cut, or plain words */
   WM_FORM_CURRENCY,
-  WM_FORM_REMEDY, /* name of a remedy of the tables, or plain words */
-  WM_FORM_TEST    /* name of a final test of the tables, or plain words */
+  WM_FORM_REMEDY,     /* name of a remedy of the tables, or plain words */
+  WM_FORM_SHOP_MONEY, /* in a setting, with its currency: "6500 EUR" */
+  WM_FORM_PERCENT,    /* in a setting, hundredths of a per cent: "1900" */
+  WM_FORM_TEST        /* name of a final test of the tables, or plain words */
 } WmFormKind;
 
 #define WM_TYPE_FORM_KIND (wm_form_kind_get_type ())

@@ -13,6 +13,7 @@
 #include "window/form/form-choice.h"
 #include "window/form/form-field.h"
 #include "window/people/check-months.h"
+#include "window/people/money-settings.h"
 #include "window/people/worker-row.h"
 #include "window/people/workers.h"
 #include "window/resource.h"
@@ -297,6 +298,8 @@ wm_preferences_window_new (GtkWindow *parent, WmSession *session)
   show_people (self);
   adw_preferences_window_add (ADW_PREFERENCES_WINDOW (self),
                               wm_check_months_page_new (session));
+  adw_preferences_window_add (ADW_PREFERENCES_WINDOW (self),
+                              wm_money_settings_page_new (session));
 
   return self;
 }
