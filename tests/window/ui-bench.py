@@ -13,6 +13,13 @@ def remedies():
     return story.records().rows("SELECT * FROM remedy ORDER BY id")
 
 
+def choose(name, item):
+    """As Story.choose, then a click beside it: GTK 4.8 on X11 swallows the click after a
+    list of a drop-down was closed."""
+    story.choose(name, item)
+    story.app.click_at(760, 800)
+
+
 def shot(name):
     SHOTS.mkdir(parents=True, exist_ok=True)
     story.app.screenshot(SHOTS / f"bench-{name}.png")
@@ -50,9 +57,9 @@ def no_metal():
 def refused():
     app = story.app
     app.key("ctrl+1")
-    story.choose("How", "solder")
+    choose("How", "solder")
     story.on_disk("the method", lambda r: r.rows("SELECT 1 FROM remedy WHERE method = 'solder'"))
-    story.choose("Solder", "18 k yellow gold solder, easy · not safe here")
+    choose("Solder", "18 k yellow gold solder, easy · not safe here")
     story.on_disk("the solder", lambda r: r.rows("SELECT 1 FROM remedy WHERE solder = 'au18_e'"))
     shot("remedies")
     app.key("ctrl+2")
@@ -60,7 +67,7 @@ def refused():
     assert "an old joint would melt again" in banner, banner
     assert "Emerald" in banner, banner
     shot("refused")
-    story.choose("Old joints on the piece", "none: no soldered joint")
+    choose("Old joints on the piece", "none: no soldered joint")
     story.on_disk("no old joints", lambda r: r.piece()["old_joints"] == "none")
     banner = app.find(re.compile("This plan can not be made safe"), "label").name
     assert "old joint" not in banner and "Emerald" in banner, banner
@@ -70,7 +77,7 @@ def refused():
 def allowed():
     app = story.app
     app.key("ctrl+1")
-    app.press("stones come out", "check box")
+    app.press(re.compile("^stones come out"), "check box")
     story.on_disk("the stones out", lambda r: remedies()[0]["stones_out"] == 1)
     app.key("ctrl+2")
     app.wait_gone(re.compile("This plan can not be made safe"), "label")
@@ -114,7 +121,7 @@ def quote():
     app.find(re.compile(r"^56\.55.EUR$"), "label")
     shot("quote")
     equal(remedies()[0]["price_minor"], None, "a price nobody typed")
-    story.choose("The customer's answer", "agreed")
+    choose("The customer's answer", "agreed")
     story.on_disk("agreed at its price", lambda r: (
         remedies()[0]["answer"], remedies()[0]["price_minor"]) == ("agreed", 4752))
     app.key("ctrl+z")

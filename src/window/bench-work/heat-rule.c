@@ -13,7 +13,7 @@
 
 /* View px. */
 #define SIDE 18
-#define LEFT 268 /* words end, the rule begins */
+#define LEFT 306 /* words end, the rule begins */
 #define LINE_HEIGHT 22
 #define LEGEND_HEIGHT 52
 #define ROW_HEIGHT 66

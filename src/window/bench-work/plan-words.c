@@ -250,6 +250,34 @@ add_step_notes (GPtrArray *notes, const WmPlanStep *step)
 }
 
 static void
+add_advice (GPtrArray *notes, const WmBenchPlan *plan, const char *key)
+{
+  const WmAdvice *row = wm_trade_find_advice (plan->trade, key);
+
+  if (row != NULL)
+    add_note (notes, g_strdup_printf ("%s.", wm_trade_text (row->text)));
+}
+
+/* What flux and cooling do to the stones of the piece. */
+static void
+add_stone_advice (GPtrArray *notes, const WmBenchPlan *plan)
+{
+  if (plan->groups->len > 0)
+    add_advice (notes, plan, "st_shock");
+  for (guint i = 0; i < plan->groups->len; i++)
+    {
+      const char *species = ((WmStoneGroup *)plan->groups->pdata[i])->species;
+
+      if (species == NULL)
+        continue;
+      if (g_str_has_prefix (species, "diamond"))
+        add_advice (notes, plan, "f_diamond");
+      if (g_str_has_prefix (species, "ruby") || g_str_has_prefix (species, "sapphire"))
+        add_advice (notes, plan, "f_corundum");
+    }
+}
+
+static void
 add_temper (GPtrArray *notes, const WmBenchPlan *plan)
 {
   const WmTemper *temper = plan->metal->temper != NULL
@@ -266,7 +294,8 @@ add_temper (GPtrArray *notes, const WmBenchPlan *plan)
     }
   if (temper == NULL)
     return;
-  if (temper->cooling != NULL)
+  /* A quench cracks stones: the metal's own cooling is for a piece without any. */
+  if (temper->cooling != NULL && plan->groups->len == 0)
     add_note (notes,
               g_strdup_printf (_ ("Cooling: %s."), wm_trade_text (temper->cooling)));
   if (temper->hardening != NULL)
@@ -291,7 +320,10 @@ wm_plan_notes (const WmBenchPlan *plan)
     add_note (notes, g_strdup (_ ("No stones are entered at take-in: if there are any, "
                                   "enter them first.")));
   if (torch)
-    add_temper (notes, plan);
+    {
+      add_stone_advice (notes, plan);
+      add_temper (notes, plan);
+    }
   return notes;
 }
 
