@@ -77,7 +77,7 @@ def refused():
 def allowed():
     app = story.app
     app.key("ctrl+1")
-    app.press(re.compile("^stones come out"), "check box")
+    app.press(re.compile("^stones come out"), "checkbox")
     story.on_disk("the stones out", lambda r: remedies()[0]["stones_out"] == 1)
     app.key("ctrl+2")
     app.wait_gone(re.compile("This plan can not be made safe"), "label")
