@@ -46,16 +46,6 @@ weigh (double r2, double scale2)
   return t > 0 ? t * t : 0; /* Tukey's biweight */
 }
 
-/* Squared length of (ex, ey) as the place can tell it. */
-static inline double
-measure_off (const WmPlace *p, double ex, double ey)
-{
-  double across = ex * p->across_x + ey * p->across_y;
-  double along = -ex * p->across_y + ey * p->across_x;
-
-  return across * across + p->along * along * along;
-}
-
 typedef struct
 {
   const WmSighting *sightings;
@@ -88,7 +78,7 @@ off_of (const Fit *fit, const WmSighting *s)
   double x, y;
 
   foretell (fit, s->at, &x, &y);
-  return measure_off (&s->place, s->shift.x - x, s->shift.y - y);
+  return wm_place_off2 (&s->place, s->shift.x - x, s->shift.y - y);
 }
 
 static void
@@ -218,9 +208,6 @@ measure_spread (const Fit *fit, const WmSighting *sightings)
   return parts > 0 ? (double)found / parts : 0;
 }
 
-/* An edge counts so much of a corner: it agrees by accident more often. */
-#define EDGE_COUNTS 0.20
-
 static void
 judge (const Fit *fit, WmSighting *sightings, double factor, WmTrack *track)
 {
@@ -236,13 +223,13 @@ judge (const Fit *fit, WmSighting *sightings, double factor, WmTrack *track)
       if (s->likeness < -1)
         continue;
       track->tried++;
-      tried += EDGE_COUNTS + (1 - EDGE_COUNTS) * s->place.along;
+      tried += wm_place_weight (&s->place);
       s->off = sqrt (off_of (fit, s));
       s->agrees = s->likeness >= LEAST_LIKENESS && s->off < AGREES_PX * factor;
       if (!s->agrees)
         continue;
       offs[agreed++] = s->off;
-      share += EDGE_COUNTS + (1 - EDGE_COUNTS) * s->place.along;
+      share += wm_place_weight (&s->place);
     }
   track->agreed = agreed;
   track->share = tried > 0 ? share / tried : 0;

@@ -46,6 +46,25 @@ typedef struct
   gboolean agrees;
 } WmSighting;
 
+/* Squared length of (@ex, @ey) as the place can tell it. */
+static inline double
+wm_place_off2 (const WmPlace *p, double ex, double ey)
+{
+  double across = ex * p->across_x + ey * p->across_y;
+  double along = -ex * p->across_y + ey * p->across_x;
+
+  return across * across + p->along * along * along;
+}
+
+/* An edge counts so much of a corner: it agrees by accident more often. */
+#define WM_EDGE_COUNTS 0.20
+
+static inline double
+wm_place_weight (const WmPlace *p)
+{
+  return WM_EDGE_COUNTS + (1 - WM_EDGE_COUNTS) * p->along;
+}
+
 /**
  * WmTrack:
  * @tried: places that lie inside the other photo

@@ -199,7 +199,9 @@ wm_align_images (const WmAlignImage *before, const WmAlignImage *after,
       WmCandidate *best = &g_array_index (candidates, WmCandidate, 0);
 
       wm_candidate_polish (best, before_side, after_side);
-      fill_answer (best, before_side, after_side, before, after, &answer);
+      answer.reason = wm_align_decide_finished (best, before_side, after_side);
+      if (answer.reason == WM_ALIGN_FOUND)
+        fill_answer (best, before_side, after_side, before, after, &answer);
     }
   if (!step (&watch, 1, error))
     return FALSE;

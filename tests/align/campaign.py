@@ -1,6 +1,6 @@
 """campaign.py: align-measure over all rendered pairs, and the table
 
-Usage: campaign.py ALIGN-MEASURE FOLDER. Exit status 1 when there is a confident
+Usage: campaign.py ALIGN-MEASURE FOLDER [pairs.json | fresh.json]. Exit status 1 when there is a confident
 wrong answer or a false yes.
 
 SPDX-License-Identifier: GPL-3.0-or-later
@@ -17,7 +17,8 @@ import score
 
 def main():
     tool, folder = sys.argv[1:3]
-    with open(os.path.join(folder, 'pairs.json')) as file:
+    listing = sys.argv[3] if len(sys.argv) > 3 else 'pairs.json'
+    with open(os.path.join(folder, listing)) as file:
         pairs = json.load(file)
     lines = ''.join('%s %s\n' % (pair['before'], pair['after']) for pair in pairs)
     done = subprocess.run([tool], input=lines, capture_output=True, text=True)

@@ -288,10 +288,86 @@ def families():
     return out
 
 
+def fresh_families():
+    """As families (), of other pieces: nothing in src/photo was chosen on these."""
+    ring = Shot(0, 5, cloth=2, at=(1, -1), turn=-35)
+    cluster = Shot(1, 4, cloth=5, at=(-1, 1), turn=50)
+    pendant = Shot(2, 3, cloth=0, at=(1, 0), turn=-12)
+    brooch = Shot(3, 6, cloth=1, at=(1, 1), turn=15)
+    earring = Shot(5, 3, cloth=2, at=(-1, 2), turn=-10)
+    line = Shot(6, 4, cloth=3, at=(1, -1), turn=8)
+    signet = Shot(7, 6, cloth=0, at=(-1, 3), turn=-20)
+    locket = Shot(8, 3, cloth=5, at=(1, 0), turn=14)
+    changes = [
+        ('different pieces', signet, dict(variant=1, turn=8, light=1)),
+        ('moved, cloth stayed', brooch, dict(at=(-2, -1), turn=24)),
+        ('different pieces', pendant, dict(variant=8)),
+        ('by hand', pendant, dict(tilt=17, azimuth=140, zoom=1.1, roll=7)),
+        ('repaired', signet, dict(mended=1, at=(2, 2), turn=5, light=2)),
+        ('different pieces', earring, dict(variant=6)),
+        ('by hand', brooch, dict(tilt=10, azimuth=300, zoom=0.85, roll=-8)),
+        ('turned', earring, dict(turn=80, at=(1, 0))),
+        ('different pieces', line, dict(variant=6, turn=20)),
+        ('different pieces', locket, dict(variant=7, turn=3)),
+        ('other cloth', signet, dict(cloth=5, turn=10, tilt=6, azimuth=60)),
+        ('repaired', brooch, dict(mended=1, at=(0, -2), turn=32)),
+        ('different pieces', ring, dict(variant=6)),
+        ('by hand', cluster, dict(tilt=19, azimuth=80, zoom=0.8, roll=10)),
+        ('moved, cloth stayed', locket, dict(at=(-2, 2), turn=24)),
+        ('different pieces', brooch, dict(variant=2)),
+        ('exposure', pendant, dict(gain=(0.6, 0.65, 0.8), light=1, turn=-10)),
+        ('turned', brooch, dict(turn=-85, at=(0, 1), light=1)),
+        ('different pieces', cluster, dict(variant=7, turn=30)),
+        ('by hand', line, dict(tilt=15, azimuth=220, zoom=1.05, roll=-6)),
+        ('repaired', pendant, dict(mended=1, at=(0, 1), turn=4, light=2)),
+        ('moved, cloth stayed', ring, dict(at=(-2, 1), turn=-28)),
+        ('different pieces', signet, dict(variant=2, cloth=1, tilt=5, azimuth=40)),
+        ('other cloth', cluster, dict(cloth=1, turn=75, light=1)),
+        ('repaired', ring, dict(mended=1, at=(2, 1), turn=-50, tilt=5, azimuth=20)),
+        ('other cloth', brooch, dict(cloth=2, turn=-10)),
+    ]
+    return changed(changes)
+
+
+def last_families():
+    """The last word: mostly other pieces of one type, rendered after all was chosen."""
+    ring = Shot(0, 4, cloth=5, at=(1, 1), turn=60)
+    signet = Shot(7, 3, cloth=3, at=(1, 2), turn=25)
+    earring = Shot(5, 7, cloth=1, at=(0, 2), turn=-25)
+    line = Shot(6, 8, cloth=2, at=(-1, 1), turn=-6)
+    pendant = Shot(2, 9, cloth=3, at=(1, 1), turn=20)
+    cluster = Shot(1, 8, cloth=0, at=(0, 1), turn=10)
+    return changed([
+        ('different pieces', signet, dict(variant=8, turn=40, at=(0, 1))),
+        ('different pieces', earring, dict(variant=2, turn=-5)),
+        ('different pieces', line, dict(variant=3)),
+        ('moved, cloth stayed', earring, dict(at=(2, 0), turn=-12)),
+        ('repaired', signet, dict(mended=1, turn=10, light=1)),
+        ('different pieces', ring, dict(variant=9, turn=72)),
+        ('different pieces', signet, dict(variant=7, light=2, cloth=5)),
+        ('different pieces', earring, dict(variant=4, light=1, turn=-25)),
+        ('moved, cloth stayed', ring, dict(at=(-1, 2), turn=50)),
+        ('other cloth', line, dict(cloth=0, turn=12, light=1)),
+        ('repaired', pendant, dict(mended=1, at=(-1, 1), turn=31)),
+        ('different pieces', cluster, dict(variant=3)),
+    ])
+
+
+def changed(changes):
+    return [(family, before, Shot(**{**before.__dict__, **change}), family != 'different pieces', True)
+            for family, before, change in changes]
+
+
 def main():
     folder = sys.argv[1]
+    for name, entries in (('pairs', families), ('fresh', fresh_families), ('last', last_families)):
+        if name in sys.argv[2:] or not sys.argv[2:]:
+            render(entries(), folder, name + '.json')
+
+
+def render(entries, folder, listing):
     os.makedirs(folder, exist_ok=True)
-    listed = list(enumerate(families(), 1))
+    listed = list(enumerate(entries, 1))
     order, count = [], {}
     for number, entry in listed:    # a pair of every family first, then the next of each
         count[entry[0]] = count.get(entry[0], 0) + 1
@@ -303,9 +379,9 @@ def main():
         if same:
             row.update(truth(before, after, folder))
         rows.append(row)
-        with open(os.path.join(folder, 'pairs.json.new'), 'w') as file:
+        with open(os.path.join(folder, listing + '.new'), 'w') as file:
             json.dump(sorted(rows, key=lambda row: row['number']), file)
-        os.replace(os.path.join(folder, 'pairs.json.new'), os.path.join(folder, 'pairs.json'))
+        os.replace(os.path.join(folder, listing + '.new'), os.path.join(folder, listing))
         print('%3d %-20s %-8s %s' % (number, family, row['piece'],
                                      'floor %.2f px, %.0f %% inside' % (row['floor_px'], 100 * row['share_inside'])
                                      if same else 'different'), flush=True)
