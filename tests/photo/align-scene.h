@@ -20,6 +20,9 @@ typedef struct
   guint32 cloth;      /* which cloth */
   gboolean is_plain;  /* a plain ring in place of the piece */
   gboolean is_mended; /* one part differs */
+  gboolean is_plate;  /* a plate with a hoop in place of it, the same for every piece */
+  guint32 letters;    /* what is cut into the plate */
+  double raised_px;   /* every other disc lies so far beside its place: it is higher */
   double to_piece[9]; /* photo px to the piece's own px */
   double to_cloth[9];
   double gain;
@@ -59,6 +62,30 @@ value_noise (double x, double y, double cell, guint32 seed)
   return (a + su * (b - a)) * (1 - sv) + (c + su * (d - c)) * sv;
 }
 
+/* A plate with strokes cut into it, above a hoop. */
+static inline double
+shade_plate (const Scene *s, double x, double y)
+{
+  double hoop = hypot (x, (y - 70) * 1.25);
+  double py = y + 50;
+  double edge = fmax (fabs (x) / 150, fabs (py) / 105);
+
+  if (edge > 1)
+    return fabs (hoop - 110) < 13 ? 150 + 70 * cos ((hoop - 110) / 13 * 1.5) : -1;
+  for (guint32 k = 0; k < 12; k++)
+    {
+      double dx = x - 190 * (share (mix (k, 21, s->letters)) - 0.5);
+      double dy = py - 120 * (share (mix (k, 22, s->letters)) - 0.5);
+      double angle = 3.1416 * share (mix (k, 23, s->letters));
+      double along = dx * cos (angle) + dy * sin (angle);
+      double across = -dx * sin (angle) + dy * cos (angle);
+
+      if (fabs (along) < 24 && fabs (across) < 3)
+        return 90;
+    }
+  return edge > 0.93 ? 235 : 190;
+}
+
 /* Discs (stones), each with rim and facets, joined by bars (wires): 0 to 255, or
  * below 0 where the piece is not. */
 static inline double
@@ -72,6 +99,8 @@ shade_piece (const Scene *s, double x, double y)
 
       return fabs (r - 120) < 12 ? 150 + 90 * cos ((r - 120) / 12 * 1.5) : -1;
     }
+  if (s->is_plate)
+    return shade_plate (s, x, y);
   if (fabs (x) > 235 || fabs (y) > 185)
     return -1;
   for (guint32 k = 0; k < 14; k++)
@@ -80,7 +109,7 @@ shade_piece (const Scene *s, double x, double y)
       double cy = 220 * (share (mix (k, 2, s->piece)) - 0.5);
       double radius = 12 + 20 * share (mix (k, 3, s->piece));
       double angle = 6.2832 * share (mix (k, 4, s->piece));
-      double dx = x - cx, dy = y - cy;
+      double dx = x - cx - (k & 1 ? s->raised_px : 0), dy = y - cy;
       double r = hypot (dx, dy);
       double along = dx * cos (angle) + dy * sin (angle);
       double across = -dx * sin (angle) + dy * cos (angle);
