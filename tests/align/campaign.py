@@ -1,6 +1,6 @@
 """campaign.py: align-measure over all rendered pairs, and the table
 
-Usage: campaign.py ALIGN-MEASURE FOLDER [pairs.json | fresh.json]. Exit status 1 when there is a confident
+Usage: campaign.py ALIGN-MEASURE FOLDER [LISTING.json]. Exit status 1 when there is a confident
 wrong answer or a false yes.
 
 SPDX-License-Identifier: GPL-3.0-or-later
