@@ -240,7 +240,8 @@ def final():
 @story.part("from the hand's points the program looks for a better fit, and says what it found")
 def refine():
     app = story.app
-    app.key("h")
+    app.find("by hand", "label", seen=False)  # the page shows what is on the disk
+    app.press("Place points by hand", "button")
     app.find("Refine", "button")
     app.key("r")
     said = wait_for("the program's answer", lambda: next(

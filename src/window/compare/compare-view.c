@@ -73,6 +73,8 @@ show_blink (WmCompareView *self)
 {
   gtk_widget_set_child_visible (GTK_WIDGET (self->before), !self->shows_after);
   gtk_widget_set_child_visible (GTK_WIDGET (self->after), self->shows_after);
+  /* What was out of sight may have been asked to be placed again meanwhile. */
+  gtk_widget_queue_allocate (GTK_WIDGET (self));
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
