@@ -59,6 +59,18 @@ focus_of_blur (double blur)
   return 1 / (1 + blur / HALF_FOCUS * (blur / HALF_FOCUS));
 }
 
+gboolean
+wm_focus_is_soft (double focus)
+{
+  return focus <= focus_of_blur (SOFT_FROM);
+}
+
+gboolean
+wm_focus_is_blurred (double focus)
+{
+  return focus <= focus_of_blur (BLURRED_FROM);
+}
+
 /* Slope kept by the second smoothing (focus.h), 0.5 of a perfect edge to 1. */
 static double
 reblur_of_blur (double blur)

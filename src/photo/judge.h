@@ -71,6 +71,11 @@ void wm_photo_judge_pixels (WmPixels *pixels, double scale, WmJudgement *out);
 gboolean wm_photo_focus_at (const char *path, WmPoint place, double radius, double *focus,
                             GCancellable *cancellable, GError **error);
 
+/* What the verdicts on a whole photo call soft, and out of focus, of a @focus as it is
+ * given for a place or a block. NAN, nothing to judge by, is neither. */
+gboolean wm_focus_is_soft (double focus);
+gboolean wm_focus_is_blurred (double focus);
+
 /**
  * wm_focus_map:
  * @pixels: at true pixels or scaled

@@ -135,20 +135,25 @@ make_buttons (void)
 
 /* What is done with the photo, in words: these are seldom used, and no icon says them. */
 static GtkWidget *
-make_stack_buttons (void)
+make_file_buttons (void)
 {
-  static const char *const actions[] = { "photo.stack", "photo.frames" };
-  const char *labels[] = { _ ("Merge a focus stack …"), _ ("Frames of stacks") };
-  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  static const char *const actions[] = { "photo.save-picture", "photo.copy-picture",
+                                         "photo.stack", "photo.frames" };
+  const char *labels[] = { _ ("Save marked picture …"), _ ("Copy marked picture"),
+                           _ ("Merge a focus stack …"), _ ("Frames of stacks") };
+  GtkWidget *box = gtk_grid_new ();
 
-  gtk_box_set_homogeneous (GTK_BOX (box), TRUE);
+  gtk_grid_set_column_homogeneous (GTK_GRID (box), TRUE);
+  gtk_grid_set_column_spacing (GTK_GRID (box), 6);
+  gtk_grid_set_row_spacing (GTK_GRID (box), 6);
   for (guint i = 0; i < G_N_ELEMENTS (actions); i++)
     {
       GtkWidget *button = gtk_button_new_with_label (labels[i]);
 
       gtk_actionable_set_action_name (GTK_ACTIONABLE (button), actions[i]);
       wm_action_name_widget (button, actions[i]);
-      gtk_box_append (GTK_BOX (box), button);
+      gtk_widget_set_hexpand (button, TRUE);
+      gtk_grid_attach (GTK_GRID (box), button, i % 2, i / 2, 1, 1);
     }
   return box;
 }
@@ -198,7 +203,7 @@ wm_photo_popover_init (WmPhotoPopover *self)
   gtk_box_append (GTK_BOX (box), GTK_WIDGET (self->view));
   gtk_box_append (GTK_BOX (box), GTK_WIDGET (self->caption));
   gtk_box_append (GTK_BOX (box), make_moments (self));
-  gtk_box_append (GTK_BOX (box), make_stack_buttons ());
+  gtk_box_append (GTK_BOX (box), make_file_buttons ());
   gtk_box_append (GTK_BOX (box), make_buttons ());
   gtk_popover_set_child (GTK_POPOVER (self), box);
   gtk_popover_set_position (GTK_POPOVER (self), GTK_POS_TOP);

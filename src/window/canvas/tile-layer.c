@@ -26,6 +26,7 @@ struct _WmTileLayer
   gboolean has_frame;
   WmFrameMap frame;
   WmPhotoFacts framed_facts;
+  GdkTexture *tint;     /* or NULL */
   GHashTable *textures; /* tile key -> Tile */
   GHashTable *wanted;   /* set of tile keys asked for */
   guint64 tick;
@@ -348,6 +349,7 @@ wm_tile_layer_dispose (GObject *object)
   g_clear_pointer (&self->wanted, g_hash_table_unref);
   wm_cut_texture_clear (&self->preview);
   g_clear_pointer (&self->preview_pixels, wm_pixels_unref);
+  g_clear_object (&self->tint);
   g_clear_object (&self->cancellable);
   G_OBJECT_CLASS (wm_tile_layer_parent_class)->dispose (object);
 }
@@ -487,4 +489,21 @@ wm_tile_layer_snapshot (WmTileLayer *self, GtkSnapshot *snapshot,
         place_level (self, snapshot, view, coarser, scale);
     }
   place_level (self, snapshot, view, level, scale);
+  if (self->tint != NULL && !self->has_frame)
+    place_upright (snapshot, self->tint, view, whole, scale);
+}
+
+void
+wm_tile_layer_set_tint (WmTileLayer *self, WmPixels *tint)
+{
+  g_clear_object (&self->tint);
+  if (tint != NULL)
+    {
+      g_autoptr (GBytes) bytes = wm_pixels_get_bytes (tint);
+
+      self->tint =
+          gdk_memory_texture_new (tint->width, tint->height,
+                                  GDK_MEMORY_B8G8R8A8_PREMULTIPLIED, bytes, tint->stride);
+    }
+  g_signal_emit (self, signals[CHANGED], 0);
 }

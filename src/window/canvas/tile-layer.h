@@ -44,6 +44,9 @@ const WmPhotoFacts *wm_tile_layer_get_facts (WmTileLayer *self);
  * NULL for a photo that lies in another's frame. */
 WmPixels *wm_tile_layer_get_preview (WmTileLayer *self);
 
+/* A few coarse pixels laid over the whole photo, premultiplied; NULL: none. */
+void wm_tile_layer_set_tint (WmTileLayer *self, WmPixels *tint);
+
 /**
  * wm_tile_layer_want:
  * @views: what is looked at now (the canvas, the loupe)

@@ -28,6 +28,9 @@
 #define TINT_RED 0x56
 #define TINT_ALPHA 0.45
 
+/* View px: the photo's card (15 from the top, a line of text) and a gap. */
+#define CARD_BOTTOM 54
+
 typedef struct
 {
   char *path;
@@ -71,6 +74,13 @@ judge_place (GTask *task, gpointer source, gpointer data, GCancellable *cancella
 }
 
 static void
+say_place (WmInspectionPage *self, const char *text)
+{
+  gtk_label_set_text (self->place_focus, text != NULL ? text : "");
+  gtk_widget_set_visible (GTK_WIDGET (self->place_focus), text != NULL);
+}
+
+static void
 on_place_judged (GObject *source, GAsyncResult *result, gpointer user_data)
 {
   WmInspectionPage *self = WM_INSPECTION_PAGE (source);
@@ -79,7 +89,9 @@ on_place_judged (GObject *source, GAsyncResult *result, gpointer user_data)
 
   if (self->session == NULL || !wm_id_equal (&job->id, &self->judged_mark))
     return;
-  gtk_widget_set_visible (GTK_WIDGET (self->place_focus), is_blurred);
+  say_place (self, is_blurred ? _ ("The marked place is not sharp: rest the camera, back "
+                                   "off a little and crop.")
+                              : NULL);
 }
 
 void
@@ -90,7 +102,7 @@ wm_inspection_judge_place (WmInspectionPage *self, WmMark *mark)
   g_autoptr (GTask) task = NULL;
   Job *job;
 
-  gtk_widget_set_visible (GTK_WIDGET (self->place_focus), FALSE);
+  say_place (self, NULL);
   self->judged_mark = mark != NULL ? *wm_record_get_id (WM_RECORD (mark)) : WM_ID_NONE;
   if (photo == NULL || points == NULL || points->len == 0
       || !wm_id_equal (&mark->photo_id, &self->photo_id))
@@ -203,12 +215,19 @@ wm_inspection_init_focus (WmInspectionPage *self)
 
   g_action_map_add_action_entries (G_ACTION_MAP (self->photo_actions), entries,
                                    G_N_ELEMENTS (entries), self);
-  self->place_focus =
-      GTK_LABEL (gtk_label_new (_ ("The marked place is not sharp: rest the camera, back "
-                                   "off a little and crop.")));
+  self->place_focus = GTK_LABEL (gtk_label_new (NULL));
+  /* Under the photo's own card, whose facts it would squeeze. */
+  gtk_widget_set_halign (GTK_WIDGET (self->place_focus), GTK_ALIGN_START);
+  gtk_widget_set_valign (GTK_WIDGET (self->place_focus), GTK_ALIGN_START);
+  gtk_widget_set_margin_start (GTK_WIDGET (self->place_focus), 15);
+  gtk_widget_set_margin_end (GTK_WIDGET (self->place_focus), 15);
+  gtk_widget_set_margin_top (GTK_WIDGET (self->place_focus), CARD_BOTTOM);
+  gtk_widget_set_can_target (GTK_WIDGET (self->place_focus), FALSE);
   gtk_label_set_wrap (self->place_focus, TRUE);
-  gtk_label_set_max_width_chars (self->place_focus, 36);
   gtk_label_set_xalign (self->place_focus, 0);
+  gtk_widget_add_css_class (GTK_WIDGET (self->place_focus), "osd-card");
+  gtk_widget_add_css_class (GTK_WIDGET (self->place_focus), "photo-card");
   gtk_widget_set_visible (GTK_WIDGET (self->place_focus), FALSE);
-  gtk_box_append (GTK_BOX (self->photo_card), GTK_WIDGET (self->place_focus));
+  gtk_overlay_add_overlay (self->overlay, GTK_WIDGET (self->place_focus));
+  wm_canvas_add_cover (self->canvas, GTK_WIDGET (self->place_focus));
 }

@@ -299,6 +299,7 @@ on_mark_added (WmCanvas *canvas, WmMarkValue *value, WmInspectionPage *self)
   wm_inspection_stop_waiting (self);
   wm_canvas_set_selected (self->canvas, wm_record_get_id (WM_RECORD (mark)));
   wm_inspection_show (self);
+  wm_inspection_judge_place (self, mark);
   if (value->shape == WM_SHAPE_SPAN)
     wm_inspection_span_placed (self, mark);
   /* A measured place is tied when its value is taken. */
@@ -328,6 +329,7 @@ on_mark_edited (WmCanvas *canvas, WmMarkValue *value, WmInspectionPage *self)
   wm_inspection_replace (self->marks, mark);
   wm_inspection_remeasure (self, edit, mark);
   wm_inspection_commit (self, edit);
+  wm_inspection_judge_place (self, mark);
   if (carried)
     wm_inspection_show (self);
   wm_inspection_span_chosen (self, mark);
@@ -361,6 +363,7 @@ on_mark_chosen (WmCanvas *canvas, WmId *id, WmInspectionPage *self)
   wm_inspection_stop_waiting (self);
   if (mark == NULL)
     return;
+  wm_inspection_judge_place (self, mark);
   if (wm_inspection_is_carried (mark))
     {
       wm_inspection_choose_carried (self, mark);

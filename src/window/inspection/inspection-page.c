@@ -236,6 +236,9 @@ load_photo (WmInspectionPage *self, WmPhoto *photo)
     on_failed (self->canvas, error, self);
   else
     gtk_stack_set_visible_child_name (self->stack, "photo");
+  wm_inspection_judge_place (self, NULL);
+  if (self->shows_tint)
+    wm_inspection_show_tint (self);
 }
 
 void
@@ -500,6 +503,8 @@ wm_inspection_page_init (WmInspectionPage *self)
   wm_inspection_init_photos (self);
   wm_inspection_init_tray (self);
   wm_inspection_init_stack (self);
+  wm_inspection_init_picture (self);
+  wm_inspection_init_focus (self);
   gtk_widget_insert_action_group (widget, "canvas", wm_canvas_get_actions (self->canvas));
   name_buttons (self);
 

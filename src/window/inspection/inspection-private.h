@@ -8,6 +8,8 @@
  * inspection-spans.c   how long a span is, snapping, readings that follow
  * inspection-measuring.c  measuring beside the photo, taking a reading
  * inspection-photos.c  photos coming in, their order, view, removal
+ * inspection-focus.c   is the marked place sharp, and which part of the photo is
+ * inspection-picture.c the shown photo with its marks, saved or copied
  * inspection-stack.c   frames merged into one photo, and folded behind it
  * inspection-tray.c    new photos of the watched folder
  *
@@ -101,7 +103,10 @@ struct _WmInspectionPage
   WmPhotoImport *import;
   WmId import_piece_id; /* what its photos are of, whatever is shown by then */
   guint import_taken;
-  guint n_pending; /* edits of this page on their way to disk */
+  guint n_pending;       /* edits of this page on their way to disk */
+  GtkLabel *place_focus; /* says that the marked place is not sharp */
+  WmId judged_mark;      /* whose place was asked for last */
+  gboolean shows_tint;   /* where the photo is sharp */
   gboolean shows_frames; /* the frames of stacks stand in the strip, too */
   WmRoom room;
 };
@@ -227,3 +232,15 @@ void wm_inspection_watch (WmInspectionPage *self);
 void wm_inspection_init_stack (WmInspectionPage *self);
 /* Whether the strip leaves it out: a frame behind its stack. */
 gboolean wm_inspection_is_folded (WmInspectionPage *self, WmPhoto *photo);
+
+/* ---- inspection-focus.c ---- */
+/* After init_photos (), whose actions it joins. */
+void wm_inspection_init_focus (WmInspectionPage *self);
+/* Says by and by whether the place of @mark (nullable) is out of focus. */
+void wm_inspection_judge_place (WmInspectionPage *self, WmMark *mark);
+/* The tint of the shown photo, if tints are shown. */
+void wm_inspection_show_tint (WmInspectionPage *self);
+
+/* ---- inspection-picture.c ---- */
+/* After init_photos (), whose actions it joins. */
+void wm_inspection_init_picture (WmInspectionPage *self);
