@@ -2,6 +2,7 @@
  *
  * SPDX-License-Identifier: GPL-3.0-or-later
  */
+#include "window/bench-work/bench-print.h"
 #include "window/bench-work/bench-work-page.h"
 
 #include <adwaita.h>
@@ -341,6 +342,20 @@ page_iface_init (WmMomentPageInterface *iface)
  * -------------------------------------------------------------------------- */
 
 static void
+print_action (GtkWidget *widget, const char *name, GVariant *part)
+{
+  WmSession *session = WM_BENCH_WORK_PAGE (widget)->session;
+  GtkWindow *parent = GTK_WINDOW (gtk_widget_get_root (widget));
+
+  if (session == NULL)
+    return;
+  if (g_str_equal (g_variant_get_string (part, NULL), "quote"))
+    wm_bench_print_quote (parent, session);
+  else
+    wm_bench_print_plan (parent, session);
+}
+
+static void
 to_proof_action (GtkWidget *widget, const char *name, GVariant *unused)
 {
   wm_session_move_on (WM_BENCH_WORK_PAGE (widget)->session, WM_MOMENT_PROOF);
@@ -387,6 +402,7 @@ wm_bench_work_page_class_init (WmBenchWorkPageClass *klass)
   gtk_widget_class_bind_template_child (widget_class, WmBenchWorkPage, quote);
   gtk_widget_class_bind_template_callback (widget_class, on_part_selected);
   gtk_widget_class_install_action (widget_class, "work.show", "s", show_part_action);
+  gtk_widget_class_install_action (widget_class, "work.print", "s", print_action);
   gtk_widget_class_install_action (widget_class, "work.to-proof", NULL, to_proof_action);
   gtk_widget_class_install_action (widget_class, "work.to-hand-back", NULL,
                                    to_hand_back_action);

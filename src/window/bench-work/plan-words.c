@@ -7,6 +7,8 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "window/bench-work/joint-words.h"
+
 char *
 wm_plan_step_title (const WmPlanStep *step)
 {
@@ -321,7 +323,11 @@ wm_plan_notes (const WmBenchPlan *plan)
                                   "enter them first.")));
   if (torch)
     {
+      char *joint = wm_joint_words (plan->metal);
+
       add_stone_advice (notes, plan);
+      if (joint != NULL)
+        add_note (notes, joint);
       add_temper (notes, plan);
     }
   return notes;
