@@ -25,11 +25,14 @@
 #define LEAST_SPREAD_START 0.25
 
 /* A rival as good as this share of the best makes it ambiguous; goodness is share
- * times spread. Plain bangles reach 0.39 to 1, answers that were right up to 0.35. Near
- * rivals count too (nearer than 6 pixels candidates are one): details of one piece
- * draw all that start near to one place, so two places mean that only an outline
- * holds (two signets with other letters: 11 pixels apart, 0.64). */
+ * times spread. Plain bangles reach 0.39 to 1, answers that were right up to 0.35. */
 #define RIVAL 0.36
+
+/* Candidates nearer than this share of the piece's radius (but at least so many
+ * level 0 pixels) are one answer, found more or less well: what speaks against such an
+ * answer is for the second look to say, after it was finished. */
+#define SAME_SHARE 0.25
+#define SAME_PX 20.0
 
 /* Most of the piece that may lie together elsewhere. Right answers: up to 0.16, one
  * of them 0.25; the one that was wrong: 0.27. */
@@ -103,6 +106,7 @@ WmAlignReason
 wm_align_decide (GArray *candidates, const WmSide *before, const WmSide *after)
 {
   const WmCandidate *best;
+  double same = fmax (SAME_PX, SAME_SHARE * before->piece->radius);
   double share, spread;
 
   if (is_too_plain (before, after))
@@ -120,7 +124,8 @@ wm_align_decide (GArray *candidates, const WmSide *before, const WmSide *after)
     {
       const WmCandidate *rival = &g_array_index (candidates, WmCandidate, k);
 
-      if (share_of (rival) * spread_of (rival) > RIVAL * share * spread)
+      if (share_of (rival) * spread_of (rival) > RIVAL * share * spread
+          && wm_matrix_difference (best->to_after, rival->to_after, before->piece) > same)
         return WM_ALIGN_AMBIGUOUS;
     }
   if (share < LEAST_SHARE || spread < LEAST_SPREAD)

@@ -31,7 +31,7 @@ typedef enum
 
 /* Version of the way answers are found: raised with every change that can give
  * another answer, so that a kept answer can be told to be an older one's. */
-#define WM_ALIGN_ENGINE_VERSION 2
+#define WM_ALIGN_ENGINE_VERSION 3
 
 /**
  * WmAlignment:
