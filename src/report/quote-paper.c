@@ -101,8 +101,8 @@ add_labour (Writing *w, const WmQuoteRow *row)
     return;
   rate = money (w, w->quote->terms.rate_minor);
   /* Translators: minutes of work, price of an hour */
-  text = g_strdup_printf (wm_say_n (w->language, N_ ("Work: %d minute at %s an hour"),
-                                    N_ ("Work: %d minutes at %s an hour"), minutes),
+  text = g_strdup_printf (wm_say_n (w->language, "Work: %d minute at %s an hour",
+                                    "Work: %d minutes at %s an hour", minutes),
                           minutes, rate);
   add_amount (w, FALSE, text, row->labour_minor);
 }
@@ -248,8 +248,8 @@ add_sums (Writing *w)
     {
       int n = (int)quote->n_unpriced;
       g_autofree char *text = g_strdup_printf (
-          wm_say_n (language, N_ ("%d line has no price yet and is not in the total."),
-                    N_ ("%d lines have no price yet and are not in the total."), n),
+          wm_say_n (language, "%d line has no price yet and is not in the total.",
+                    "%d lines have no price yet and are not in the total.", n),
           n);
 
       wm_row_paper_notice (w->paper, text);
