@@ -78,21 +78,39 @@ typedef enum
   FROM_RIGHT
 } Side;
 
-static void
-append_text (WmHeatRule *self, GtkSnapshot *snapshot, const char *text, Side side,
-             double x, double y, double width, gboolean bold, double size,
-             const GdkRGBA *colour)
+static PangoLayout *
+make_layout (WmHeatRule *self, const char *text, gboolean bold, double size)
 {
-  g_autoptr (PangoLayout) layout =
-      gtk_widget_create_pango_layout (GTK_WIDGET (self), text);
+  PangoLayout *layout = gtk_widget_create_pango_layout (GTK_WIDGET (self), text);
   PangoAttrList *attrs = pango_attr_list_new ();
-  int taken;
 
   pango_attr_list_insert (attrs, pango_attr_scale_new (size));
   if (bold)
     pango_attr_list_insert (attrs, pango_attr_weight_new (PANGO_WEIGHT_BOLD));
   pango_layout_set_attributes (layout, attrs);
   pango_attr_list_unref (attrs);
+  return layout;
+}
+
+/* Px that a bold label is wide. */
+static int
+measure (WmHeatRule *self, const char *text, double size)
+{
+  g_autoptr (PangoLayout) layout = make_layout (self, text, TRUE, size);
+  int width;
+
+  pango_layout_get_pixel_size (layout, &width, NULL);
+  return width;
+}
+
+static void
+append_text (WmHeatRule *self, GtkSnapshot *snapshot, const char *text, Side side,
+             double x, double y, double width, gboolean bold, double size,
+             const GdkRGBA *colour)
+{
+  g_autoptr (PangoLayout) layout = make_layout (self, text, bold, size);
+  int taken;
+
   if (width > 0)
     {
       pango_layout_set_width (layout, (int)(width * PANGO_SCALE));
@@ -139,14 +157,19 @@ snapshot_limits (WmHeatRule *self, GtkSnapshot *snapshot, const Colours *colours
       const Limit *limit = &g_array_index (self->limits, Limit, i);
       double x = floor (find_x (self, limit->at_c));
       int top = SIDE / 2 + (int)i * LINE_HEIGHT;
+      gboolean from_left;
 
       for (double y = top; y<bottom; y += limit->dash> 0 ? 2 * limit->dash : bottom)
         gtk_snapshot_append_color (
             snapshot, &colours->text,
             &GRAPHENE_RECT_INIT (
                 x, y, 1, limit->dash > 0 ? MIN (limit->dash, bottom - y) : bottom - y));
-      append_text (self, snapshot, limit->text, x > LEFT + 200 ? FROM_RIGHT : FROM_LEFT,
-                   x > LEFT + 200 ? x - 6 : x + 6, top, 0, TRUE, 0.86, &colours->text);
+      /* At the left of its line there is no other: hotter ones stand at the right, cooler
+       * ones begin below. The legend may be in the way. */
+      from_left = x - 6 - measure (self, limit->text, 0.86)
+                  < (top < SIDE / 2 + LEGEND_HEIGHT - LINE_HEIGHT ? LEFT - 30 : 4);
+      append_text (self, snapshot, limit->text, from_left ? FROM_LEFT : FROM_RIGHT,
+                   from_left ? x + 6 : x - 6, top, 0, TRUE, 0.86, &colours->text);
     }
 }
 
