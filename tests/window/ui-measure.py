@@ -69,6 +69,7 @@ def begin():
     app = story.start()
     story.take_in(kind="Earrings")
     app.key("alt+2")
+    app.find("Add photos", "button")
     story.desk.copy_files(PHOTO)
     app.key("ctrl+v")
     story.on_disk("the photo", lambda r: r.photos())
