@@ -565,12 +565,12 @@ read_truth (const char *name, const char *place)
                      json_array_get_double_element (px, 1) };
 }
 
-/* The brooch from the front, mended and put back by hand: what was not mended lies within
- * 3 pixels. Two pieces: a plain no. */
+/* The brooch from the front, mended and put back by hand: what was not mended, and
+ * does not lie behind the rest, lies within 3 pixels. Two pieces: a plain no. */
 static void
 test_align (void)
 {
-  static const char *const places[] = { "garnet_5", "garnet_6", "hinge", "horn_left",
+  static const char *const places[] = { "garnet_5", "garnet_6", "horn_left",
                                         "horn_right" };
   g_autofree char *before = sample_path ("brooch/before-front.jpg");
   g_autofree char *after = sample_path ("brooch/after-front.jpg");

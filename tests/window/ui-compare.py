@@ -5,6 +5,7 @@ the truth files of the sample photos, which the program never reads."""
 import json
 import math
 import re
+import time
 
 from drive import wait_for
 from story import SAMPLES, SHOTS, Story, equal, read_points, wearmark
@@ -186,6 +187,17 @@ def carried():
             "SELECT 1 FROM mark WHERE photo_id = ? AND confirmed = 1", photo)) == n + 1)
 
 
+def rest_and_click(x, y):
+    """The pointer comes to rest first: GTK takes a motion that is told while xdotool's
+    own click is going on for a lost button."""
+    story.app.xdo("mousemove", x, y)
+    time.sleep(0.4)
+    story.app.xdo("mousedown", 1)
+    time.sleep(0.1)
+    story.app.xdo("mouseup", 1)
+    time.sleep(0.2)
+
+
 @story.part("a pair that is refused is aligned by hand")
 def by_hand():
     app = story.app
@@ -205,8 +217,8 @@ def by_hand():
     halves = Half("Photo before the work"), Half("Photo after the work")
     story.names = ("brilliant_left", "brilliant_right", "clasp_gap", "knuckle_top")
     for name in story.names:
-        app.click_at(*halves[0].to_screen(story.before[name]))
-        app.click_at(*halves[1].to_screen(story.after[name]))
+        rest_and_click(*halves[0].to_screen(story.before[name]))
+        rest_and_click(*halves[1].to_screen(story.after[name]))
     app.find("As your points have it", "label")
     show("points")
     app.key("m")
