@@ -72,7 +72,8 @@ void wm_tile_store_get_level_size (WmTileStore *self, int level, int *width, int
  * coarsest that still has a pixel for each device pixel. */
 int wm_tile_store_level_for_scale (WmTileStore *self, double view_px_per_photo_px);
 
-/* The tile when it is in memory, else NULL. Never blocks; for snapshot (). */
+/* (transfer full): the tile when it is in memory, else NULL. Never blocks; for
+ * snapshot (). */
 WmPixels *wm_tile_store_peek (WmTileStore *self, int level, int column, int row);
 
 /**

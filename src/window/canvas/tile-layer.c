@@ -216,7 +216,7 @@ use_tile (WmTileLayer *self, int level, int column, int row)
 
   if (tile == NULL)
     {
-      WmPixels *pixels = wm_tile_store_peek (self->store, level, column, row);
+      g_autoptr (WmPixels) pixels = wm_tile_store_peek (self->store, level, column, row);
 
       if (pixels == NULL)
         return FALSE;
